@@ -1,0 +1,1 @@
+//! Everything that touches PostgreSQL, except the SQL of the nouns.

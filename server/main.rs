@@ -1,0 +1,3 @@
+//! Chooses a command and nothing else.
+
+fn main() {}
