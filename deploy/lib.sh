@@ -27,7 +27,7 @@ postgres_bin() {
         printf '%s\n' "$WETSIDE_POSTGRES_BIN"
         return
     fi
-    for folder in /usr/lib/postgresql/*/bin "$(dirname "$(command -v postgres || true)")"; do
+    for folder in /usr/lib/postgresql/*/bin "$(dirname "$(readlink -f "$(command -v postgres || true)")")"; do
         [[ -x $folder/postgres && -x $folder/initdb ]] || continue
         major=$(major_of "$folder")
         if [[ -n $major ]] && ((major > best_major)); then
@@ -71,4 +71,55 @@ may_be_root() { ((EUID == 0)) || { command -v sudo >/dev/null && sudo -n true 2>
 
 as_root() {
     if ((EUID == 0)); then "$@"; else sudo -n "$@"; fi
+}
+
+# Prints the packages of a list of `package:way to tell it is there` that are missing.
+# The way is a program, or a path that begins with a slash.
+missing_of() {
+    local pair package sign
+    for pair in "$@"; do
+        package=${pair%%:*} sign=${pair#*:}
+        case $sign in
+        postgres) [[ -n $(postgres_bin) ]] || printf '%s\n' "$package" ;;
+        /*) [[ -e $sign ]] || printf '%s\n' "$package" ;;
+        *) command -v "$sign" >/dev/null || printf '%s\n' "$package" ;;
+        esac
+    done
+}
+
+# Installs Debian packages. A PostgreSQL that comes with them makes no cluster of
+# its own and starts nothing; a cluster that exists is never touched.
+install_packages() {
+    local conf=/etc/postgresql-common/createcluster.conf
+    case " $* " in
+    *' postgresql '*)
+        if ! grep -Eqs '^[[:space:]]*create_main_cluster[[:space:]]*=[[:space:]]*false' "$conf"; then
+            as_root mkdir -p "${conf%/*}"
+            printf 'create_main_cluster = false\n' | as_root tee -a "$conf" >/dev/null
+        fi
+        ;;
+    esac
+    as_root env DEBIAN_FRONTEND=noninteractive apt-get -q update &&
+        as_root env DEBIAN_FRONTEND=noninteractive UCF_FORCE_CONFFOLD=1 \
+            apt-get -q install -y --no-install-recommends "$@"
+}
+
+# Makes sure of packages, or says which are missing and stops.
+need_packages() {
+    local missing
+    mapfile -t missing < <(missing_of "$@")
+    ((${#missing[@]})) || return 0
+    if command -v apt-get >/dev/null && may_be_root; then
+        install_packages "${missing[@]}" && mapfile -t missing < <(missing_of "$@")
+        ((${#missing[@]})) || return 0
+    fi
+    stop_for_want_of "Missing here, and not installable by this user: ${missing[*]}." \
+        "On Debian: apt-get install ${missing[*]}"
+}
+
+# What any build needs.
+need_build_tools() {
+    command -v cargo >/dev/null ||
+        stop_for_want_of 'Rust is needed: cargo is not on the PATH. See https://rustup.rs'
+    need_packages gcc:cc libc6-dev:/usr/include/stdio.h
 }

@@ -56,6 +56,7 @@ async fn keep_up(folders: &Folders, until_input_ends: bool) -> anyhow::Result<Ex
     let mut interrupted = signal(SignalKind::interrupt())?;
     let mut terminated = signal(SignalKind::terminate())?;
     let cluster = Cluster::start(folders, &StartOptions::default()).await?;
+    cluster.account().drop_to()?;
     let mut out = io::stdout();
     writeln!(
         out,

@@ -11,7 +11,7 @@ use std::os::unix::fs::OpenOptionsExt;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 
-use super::account::{Account, is_root};
+use super::account::Account;
 use super::error::ClusterError;
 use super::folders::Open;
 use super::programs::Programs;
@@ -41,7 +41,7 @@ pub(super) fn create(
         initdb.arg("--no-sync");
     }
     run(&mut initdb, "initdb", "")?;
-    write_access(&folder, &open.account)?;
+    write_access(&folder, &open.account, open.by_root)?;
     make_roles(&folder, open, programs, options)?;
     Ok(folder)
 }
@@ -74,7 +74,11 @@ fn clear_unfinished(open: &Open) -> Result<(), ClusterError> {
 
 /// Writes who may connect: the two roles, by the kernel's word on who asks.
 /// Returns whether anything changed.
-pub(super) fn write_access(cluster: &Path, account: &Account) -> Result<bool, ClusterError> {
+pub(super) fn write_access(
+    cluster: &Path,
+    account: &Account,
+    by_root: bool,
+) -> Result<bool, ClusterError> {
     let hba = format!(
         "# Written by Wetside at every start.\n\
          local  all  {OWNER_ROLE},{WEB_ROLE}  peer map=wetside\n\
@@ -83,7 +87,7 @@ pub(super) fn write_access(cluster: &Path, account: &Account) -> Result<bool, Cl
     );
     let mut ident = String::from("# Written by Wetside at every start.\n");
     let mut users = vec![account.name.as_str()];
-    if is_root() {
+    if by_root {
         users.push("root");
     }
     for user in users {

@@ -143,6 +143,7 @@ impl Folders {
             data,
             socket: self.socket.clone(),
             account,
+            by_root: is_root(),
         })
     }
 }
@@ -153,6 +154,8 @@ pub(super) struct Open {
     pub(super) data: PathBuf,
     pub(super) socket: PathBuf,
     pub(super) account: Account,
+    /// Whether root asks, who then may connect too.
+    pub(super) by_root: bool,
 }
 
 /// The folders with the lock, which is held as long as this lives.

@@ -52,6 +52,8 @@ pub(super) struct Plan {
     pub(super) cluster: PathBuf,
     pub(super) socket: PathBuf,
     pub(super) account: Account,
+    /// Whether root started it; asked once, for this process may become another user.
+    pub(super) by_root: bool,
     pub(super) options: StartOptions,
 }
 
@@ -220,7 +222,7 @@ fn adopt(
     let socket = wait_until_ready(plan, control, pid, || {
         Ok(!processes::is_server_of(pid, &plan.cluster))
     })?;
-    if socket.is_some() && write_access(&plan.cluster, &plan.account)? {
+    if socket.is_some() && write_access(&plan.cluster, &plan.account, plan.by_root)? {
         processes::signal(pid, Signal::SIGHUP);
     }
     Ok(socket.map(|socket| (Running::Adopted(pid), socket)))
@@ -231,7 +233,7 @@ fn start_child(
     control: &Mutex<Control>,
 ) -> Result<Option<(Running, PathBuf)>, ClusterError> {
     processes::end_orphans(&plan.data, &plan.cluster);
-    write_access(&plan.cluster, &plan.account)?;
+    write_access(&plan.cluster, &plan.account, plan.by_root)?;
     let program = plan.programs.path("postgres");
     let mut child = plan
         .spawn()
@@ -331,11 +333,7 @@ impl Plan {
             command.arg("-c").arg(setting);
         }
         if !self.options.fsync {
-            for setting in [
-                "fsync=off",
-                "full_page_writes=off",
-                "synchronous_commit=off",
-            ] {
+            for setting in ["fsync=off", "full_page_writes=off"] {
                 command.arg("-c").arg(setting);
             }
         }

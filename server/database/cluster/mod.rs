@@ -179,6 +179,7 @@ impl Cluster {
             cluster,
             socket: open.socket.clone(),
             account: open.account.clone(),
+            by_root: open.by_root,
             options: options.clone(),
         })
     }

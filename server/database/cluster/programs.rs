@@ -101,9 +101,16 @@ impl Programs {
     }
 
     fn at(bin: PathBuf, account: &Account) -> Option<Self> {
-        if !bin.join("postgres").is_file() || !bin.join("initdb").is_file() {
+        if !bin.join("initdb").is_file() {
             return None;
         }
+        // Behind a link stand all the programs, beside it perhaps only some.
+        let bin = bin
+            .join("postgres")
+            .canonicalize()
+            .ok()?
+            .parent()?
+            .to_path_buf();
         let asked = account
             .command(&bin.join("postgres"))
             .arg("--version")

@@ -61,6 +61,7 @@ pub async fn upgrade(folders: &Folders) -> Result<Upgraded, ClusterError> {
     let programs = Programs::all(&open.account);
     let target = programs
         .iter()
+        .rev()
         .max_by_key(|p| p.major)
         .ok_or(ClusterError::NoPrograms)?;
     if target.major.to_string() == from {
@@ -106,6 +107,7 @@ fn plan(open: &Open, programs: &Programs, cluster: PathBuf) -> Plan {
         cluster,
         socket: open.socket.clone(),
         account: open.account.clone(),
+        by_root: open.by_root,
         options: StartOptions::default(),
     }
 }
