@@ -1,6 +1,7 @@
 # What the scripts of this folder share. Read with `source`, never run.
 # shellcheck shell=bash
 
+# shellcheck disable=SC2034 # the scripts use it
 clone=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 cache=${XDG_CACHE_HOME:-${HOME:?HOME is not set; set it to your home folder}/.cache}/wetside
 export CARGO_TARGET_DIR=${CARGO_TARGET_DIR:-$cache/target}

@@ -247,7 +247,7 @@ impl Drop for Busy {
 
 /// A command run as a local user without any rights, which only root can arrange.
 pub(crate) fn as_stranger(program: &str) -> Option<Command> {
-    let uid = Command::new("id").args(["-u", "nobody"]).output().unwrap();
+    let uid = Command::new("id").args(["-u", "daemon"]).output().unwrap();
     let uid = String::from_utf8(uid.stdout).unwrap();
     is_root().then(|| {
         let mut command = Command::new("setpriv");
