@@ -54,6 +54,7 @@ pub async fn run(args: ClusterArgs) -> anyhow::Result<ExitCode> {
 
 async fn keep_up(folders: &Folders, until_input_ends: bool) -> anyhow::Result<ExitCode> {
     let mut interrupted = signal(SignalKind::interrupt())?;
+    let mut hung_up = signal(SignalKind::hangup())?;
     let mut terminated = signal(SignalKind::terminate())?;
     let cluster = Cluster::start(folders, &StartOptions::default()).await?;
     cluster.account().drop_to()?;
@@ -80,6 +81,7 @@ async fn keep_up(folders: &Folders, until_input_ends: bool) -> anyhow::Result<Ex
     let gone = tokio::select! {
         _ = interrupted.recv() => false,
         _ = terminated.recv() => false,
+        _ = hung_up.recv() => false,
         () = input_ends(), if until_input_ends => false,
         () = cluster.ended() => true,
     };

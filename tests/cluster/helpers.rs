@@ -249,11 +249,17 @@ impl Drop for Busy {
 pub(crate) fn as_stranger(program: &str) -> Option<Command> {
     let uid = Command::new("id").args(["-u", "daemon"]).output().unwrap();
     let uid = String::from_utf8(uid.stdout).unwrap();
-    is_root().then(|| {
-        let mut command = Command::new("setpriv");
-        command
-            .arg(format!("--reuid={}", uid.trim()))
-            .args(["--clear-groups", "--", program]);
-        command
-    })
+    is_root().then(|| as_user(uid.trim().parse().unwrap(), program))
+}
+
+/// A command run as this user, which may be another one only for root.
+pub(crate) fn as_user(uid: u32, program: &str) -> Command {
+    if !is_root() {
+        return Command::new(program);
+    }
+    let mut command = Command::new("setpriv");
+    command
+        .arg(format!("--reuid={uid}"))
+        .args(["--clear-groups", "--", program]);
+    command
 }

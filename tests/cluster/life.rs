@@ -1,13 +1,14 @@
 //! Starting, ending, being killed, and starting again.
 
 use std::fs;
+use std::os::unix::fs::{MetadataExt, chown};
 use std::process::Stdio;
 
 use wetside::database::cluster::{Cluster, StartOptions};
 
 use super::helpers::{
-    Place, Program, answer, answers, is_alive, keep_busy, processes_in, program, quick, send,
-    server_of, until,
+    Place, Program, answer, answers, as_user, is_alive, keep_busy, processes_in, program, quick,
+    send, server_of, until,
 };
 
 #[tokio::test]
@@ -214,6 +215,67 @@ async fn the_program_works_as_the_account_and_can_still_start_the_server_again()
     })
     .await;
     until("it answers whoever started it", || answers(&socket)).await;
+}
+
+#[tokio::test]
+async fn a_number_that_another_process_has_now_does_not_stop_the_start() {
+    let place = Place::new();
+    let cluster = place.start().await;
+    let socket = cluster.socket().to_path_buf();
+    let notes = [
+        place.cluster().join("postmaster.pid"),
+        socket.join(".s.PGSQL.5432.lock"),
+    ];
+    let kept = notes
+        .each_ref()
+        .map(|note| fs::read_to_string(note).unwrap());
+    let server = cluster.server_pid().unwrap();
+    // Of the same user, else PostgreSQL knows by itself that it is none of its own.
+    let mut other = as_user(cluster.account().uid, "sleep")
+        .arg("600")
+        .spawn()
+        .unwrap();
+    cluster.stop().await;
+    for (note, text) in notes.iter().zip(kept) {
+        let text = text.replacen(&server.to_string(), &other.id().to_string(), 1);
+        fs::write(note, text).unwrap();
+        chown(note, Some(fs::metadata(place.data()).unwrap().uid()), None).unwrap();
+    }
+    let cluster = place.start().await;
+    assert!(answers(cluster.socket()));
+    assert!(
+        other.try_wait().unwrap().is_none(),
+        "the other process is left alone"
+    );
+    cluster.stop().await;
+    other.kill().unwrap();
+    other.wait().unwrap();
+}
+
+#[tokio::test]
+async fn ctrl_c_reaches_the_program_alone() {
+    let place = Place::new();
+    let mut program = place.run_program().await;
+    let group = |pid: u32| -> String {
+        let stat = fs::read_to_string(format!("/proc/{pid}/stat")).unwrap();
+        // proc(5): state, parent and process group follow the name in brackets.
+        stat.rsplit(')')
+            .next()
+            .unwrap()
+            .split_whitespace()
+            .nth(2)
+            .unwrap()
+            .to_owned()
+    };
+    let server = server_of(&place.cluster()).unwrap();
+    assert_ne!(group(program.child.id()), group(server.unsigned_abs()));
+    until("the signals are listened to", || {
+        answers(place.folders().socket())
+    })
+    .await;
+    send(program.child.id().cast_signed(), "INT");
+    assert!(program.child.wait().unwrap().success());
+    assert!(!is_alive(server), "the program stopped it before it ended");
 }
 
 #[tokio::test]

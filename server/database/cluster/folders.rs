@@ -21,8 +21,8 @@ const LONGEST_SOCKET_PATH: usize = 107;
 /// What PostgreSQL calls its socket at the port the private cluster uses.
 pub(super) const SOCKET_NAME: &str = ".s.PGSQL.5432";
 
-/// One of these in a folder shows that it is a data folder of ours.
-const OUR_NAMES: [&str; 3] = ["lock", "postgres", "key"];
+/// Whoever locks this file has the folder; its presence marks a folder as ours.
+const LOCK: &str = "wetside.lock";
 
 /// The two folders of a private cluster.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -111,6 +111,16 @@ impl Folders {
         &self.socket
     }
 
+    /// Makes both folders where they are missing, for those who keep other things
+    /// there while the database is elsewhere, and returns the data folder without
+    /// links in its path.
+    ///
+    /// # Errors
+    /// Where a folder is somebody else's, or out of the account's reach.
+    pub fn make(&self) -> Result<PathBuf, ClusterError> {
+        self.open().map(|open| open.data)
+    }
+
     /// Makes both folders where they are missing, closes them to everyone but
     /// the account, and takes the lock.
     pub(super) fn take(&self) -> Result<Taken, ClusterError> {
@@ -128,6 +138,8 @@ impl Folders {
         check_reach(&self.data, &account)?;
         let data =
             fs::canonicalize(&self.data).map_err(ClusterError::io("Entering", &self.data))?;
+        // Before anything else, for it also marks the folder as ours.
+        open_lock(&data.join(LOCK), &account)?;
         if self.socket.starts_with(&self.data) {
             let made = account.act(
                 || match DirBuilder::new().mode(0o700).create(&self.socket) {
@@ -170,17 +182,8 @@ impl Open {
     }
 
     pub(super) fn lock(self) -> Result<Taken, ClusterError> {
-        let path = self.data.join("lock");
-        let opened = self.account.act(|| {
-            OpenOptions::new()
-                .read(true)
-                .write(true)
-                .create(true)
-                .truncate(false)
-                .mode(0o600)
-                .open(&path)
-        });
-        let mut lock = opened.map_err(ClusterError::io("Opening", &path))?;
+        let path = self.data.join(LOCK);
+        let mut lock = open_lock(&path, &self.account)?;
         match lock.try_lock() {
             Ok(()) => {}
             Err(TryLockError::WouldBlock) => {
@@ -201,6 +204,19 @@ impl Open {
         written.map_err(ClusterError::io("Writing", &path))?;
         Ok(Taken { open: self, lock })
     }
+}
+
+fn open_lock(path: &Path, account: &Account) -> Result<File, ClusterError> {
+    let opened = account.act(|| {
+        OpenOptions::new()
+            .read(true)
+            .write(true)
+            .create(true)
+            .truncate(false)
+            .mode(0o600)
+            .open(path)
+    });
+    opened.map_err(ClusterError::io("Opening", path))
 }
 
 /// systemd lists several folders with colons; the first is the unit's own.
@@ -298,10 +314,7 @@ fn is_empty_or_ours(folder: &Path) -> io::Result<bool> {
             names.push(name);
         }
     }
-    Ok(names.is_empty()
-        || names
-            .iter()
-            .any(|name| OUR_NAMES.iter().any(|ours| name == ours)))
+    Ok(names.is_empty() || folder.join(LOCK).exists())
 }
 
 /// Only trying tells whether the account can enter a folder: modes, groups and

@@ -3,6 +3,7 @@
 //! A small shell waits for the other end of a pipe to close, which the kernel
 //! does for a process that was killed as well as for one that ended.
 
+use std::os::unix::process::CommandExt;
 use std::process::{Child, ChildStdin, Stdio};
 
 use super::error::ClusterError;
@@ -38,6 +39,7 @@ impl Guardian {
                 .command("/bin/sh".as_ref())
                 .args(["-c", WATCH, "guardian"])
                 .arg(&open.data)
+                .process_group(0)
                 .stdin(Stdio::piped())
                 .stdout(Stdio::null())
                 .stderr(Stdio::null())

@@ -8,6 +8,7 @@
 use std::fs::{self, File, OpenOptions};
 use std::io::{self, Read, Seek, SeekFrom};
 use std::os::unix::fs::OpenOptionsExt;
+use std::os::unix::process::CommandExt;
 use std::path::{Path, PathBuf};
 use std::process::{Child, Stdio};
 use std::sync::{Arc, Mutex, PoisonError};
@@ -23,6 +24,7 @@ use super::StartOptions;
 use super::account::Account;
 use super::create::write_access;
 use super::error::ClusterError;
+use super::folders::SOCKET_NAME;
 use super::processes::{self, LOOK_AGAIN, Phase, Postmaster};
 use super::programs::Programs;
 
@@ -199,7 +201,12 @@ fn bring_up(plan: &Plan, control: &Mutex<Control>) -> Result<(Running, PathBuf),
             None => start_child(plan, control)?,
         };
         if let Some((running, socket)) = attempt {
-            lock(control).pid = Some(running.pid());
+            let mut control = lock(control);
+            control.pid = Some(running.pid());
+            if control.stopping {
+                // Asked in the moment before there was a number to signal.
+                processes::signal(running.pid(), Signal::SIGINT);
+            }
             return Ok((running, socket));
         }
         if began.elapsed() > START_TRIES {
@@ -232,7 +239,13 @@ fn start_child(
     plan: &Plan,
     control: &Mutex<Control>,
 ) -> Result<Option<(Running, PathBuf)>, ClusterError> {
-    processes::end_orphans(&plan.data, &plan.cluster);
+    if processes::end_orphans(&plan.data, &plan.cluster) {
+        let socket_note = plan.socket.join(format!("{SOCKET_NAME}.lock"));
+        for note in [plan.cluster.join("postmaster.pid"), socket_note] {
+            processes::clear_note(&note, &plan.account)
+                .map_err(ClusterError::io("Clearing", &note))?;
+        }
+    }
     write_access(&plan.cluster, &plan.account, plan.by_root)?;
     let program = plan.programs.path("postgres");
     let mut child = plan
@@ -317,6 +330,8 @@ impl Plan {
     fn spawn(&self) -> io::Result<Child> {
         let log = self.account.act(|| open_log(&self.log()))?;
         let mut command = self.account.command(&self.programs.path("postgres"));
+        // Ctrl-C reaches a whole process group, and the order of stopping is ours.
+        command.process_group(0);
         command.arg("-D").arg(&self.cluster);
         command.arg("-k").arg(as_one_directory(&self.socket));
         for setting in [

@@ -130,6 +130,9 @@ impl Cluster {
     /// For a command beside a server: where another Wetside keeps the cluster,
     /// becomes its guest; else starts the cluster as [`Cluster::start`] does.
     ///
+    /// Where root asks and an ordinary user started that server, root gets in only
+    /// after [`Account::drop_to`].
+    ///
     /// # Errors
     /// As [`Cluster::start`].
     pub async fn reach(folders: &Folders, options: &StartOptions) -> Result<Self, ClusterError> {

@@ -2,6 +2,7 @@
 //! of itself, `postmaster.pid`.
 
 use std::fs;
+use std::io;
 use std::path::{Path, PathBuf};
 use std::thread;
 use std::time::{Duration, Instant};
@@ -58,8 +59,9 @@ pub(super) fn is_server_of(pid: i32, cluster: &Path) -> bool {
 }
 
 /// Ends what a dead server, or a creation broken off, left running. Asks with
-/// SIGQUIT, which PostgreSQL's processes obey at once, and insists after a while.
-pub(super) fn end_orphans(data: &Path, cluster: &Path) {
+/// SIGQUIT, which PostgreSQL's processes obey at once, and insists after a while. Returns
+/// whether nothing is left.
+pub(super) fn end_orphans(data: &Path, cluster: &Path) -> bool {
     let orphans = || -> Vec<i32> {
         pids()
             .into_iter()
@@ -71,7 +73,7 @@ pub(super) fn end_orphans(data: &Path, cluster: &Path) {
     loop {
         let left = orphans();
         if left.is_empty() {
-            return;
+            return true;
         }
         let insisting = began.elapsed() > PATIENCE_WITH_ORPHANS;
         for pid in left {
@@ -83,10 +85,36 @@ pub(super) fn end_orphans(data: &Path, cluster: &Path) {
             }
         }
         if began.elapsed() > 2 * PATIENCE_WITH_ORPHANS {
-            return;
+            return false;
         }
         thread::sleep(LOOK_AGAIN);
     }
+}
+
+/// Removes a dead server's note whose number exists as a process again: after a
+/// restart of a container, say, or where the dead one was not yet waited for.
+/// PostgreSQL would take it for alive. Only for a cluster on which nothing runs;
+/// a note whose number does not exist PostgreSQL sees through itself.
+pub(super) fn clear_note(note: &Path, account: &Account) -> io::Result<()> {
+    account.act(|| {
+        let Ok(text) = fs::read_to_string(note) else {
+            return Ok(());
+        };
+        let number = text
+            .lines()
+            .next()
+            .and_then(|line| line.trim().parse::<i32>().ok());
+        match number {
+            Some(pid)
+                if Path::new("/proc")
+                    .join(pid.unsigned_abs().to_string())
+                    .exists() =>
+            {
+                fs::remove_file(note)
+            }
+            _ => Ok(()),
+        }
+    })
 }
 
 fn is_orphan(pid: i32, data: &Path, cluster: &Path) -> bool {
