@@ -1,0 +1,4 @@
+//! One module a command.
+
+/// `wetside cluster`
+pub mod cluster;
