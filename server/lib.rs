@@ -1,11 +1,19 @@
 //! Wetside keeps the wet side of a communal darkroom: what stands in each tray,
 //! how much of it is used up, who printed what, and a book nobody can quietly alter.
 
+/// The time, injected.
+pub mod clock;
 /// What the program does on the command line.
 pub mod commands;
 /// The trade's arithmetic, pure: no clock, no database, no web.
 pub mod darkroom;
 /// Transactions, roles, migrations and the private PostgreSQL cluster.
 pub mod database;
+/// What can go wrong, by meaning.
+pub mod error;
 /// The room's book: entries, their hash chain, checkpoints and verification.
 pub mod logbook;
+/// What can be wrong with what somebody asked.
+pub mod problem;
+/// Who may do what: one table.
+pub mod rights;

@@ -1,1 +1,18 @@
-//! The room's book.
+//! The room's book: entries, their hash chain, checkpoints and verification.
+//!
+//! Everything people do is one entry in their room's book, and every row a page
+//! shows is what the entries so far have made of it, written in the same
+//! transaction. Entries are numbered without gaps under the lock on the room's
+//! head, chained by hash over the bytes as first written, and never changed.
+
+mod ask;
+mod book;
+pub mod chain;
+mod entry;
+mod scribe;
+mod store;
+
+pub use ask::{Author, Composed, Done, Grouped};
+pub use book::{Asked, Book, DEMO, Draft, Fingerprint, Head, Key, Recording};
+pub use entry::{About, Entry, Kind, Kinds, Placed, SeenBy, Written};
+pub use scribe::{OnCommit, Scribes};
