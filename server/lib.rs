@@ -1,6 +1,10 @@
 //! Wetside keeps the wet side of a communal darkroom: what stands in each tray,
 //! how much of it is used up, who printed what, and a book nobody can quietly alter.
 
+/// The public address: the only source of links, cookies and hosts.
+pub mod address;
+/// What every request shares.
+pub mod app;
 /// The time, injected.
 pub mod clock;
 /// What the program does on the command line.
@@ -11,9 +15,15 @@ pub mod darkroom;
 pub mod database;
 /// What can go wrong, by meaning.
 pub mod error;
+/// Who somebody is, and what that lets them do.
+pub mod identity;
+/// Every kind of entry.
+pub mod kinds;
 /// The room's book: entries, their hash chain, checkpoints and verification.
 pub mod logbook;
 /// What can be wrong with what somebody asked.
 pub mod problem;
 /// Who may do what: one table.
 pub mod rights;
+/// What all pages share.
+pub mod web;

@@ -5,6 +5,10 @@
 //! transaction. Entries are numbered without gaps under the lock on the room's
 //! head, chained by hash over the bytes as first written, and never changed.
 
+use sha2::{Digest, Sha256};
+
+use crate::error::Result;
+
 mod ask;
 mod book;
 pub mod chain;
@@ -16,3 +20,15 @@ pub use ask::{Author, Composed, Done, Grouped};
 pub use book::{Asked, Book, DEMO, Draft, Fingerprint, Head, Key, Recording};
 pub use entry::{About, Entry, Kind, Kinds, Placed, SeenBy, Written};
 pub use scribe::{OnCommit, Scribes};
+
+/// What a key was used for: the SHA-256 of an action's name and its input as read.
+///
+/// # Errors
+/// Input that JSON cannot hold.
+pub fn fingerprint(action: &str, input: &impl serde::Serialize) -> Result<Fingerprint> {
+    let mut hasher = Sha256::new();
+    hasher.update(action.as_bytes());
+    hasher.update([0]);
+    hasher.update(serde_json::to_vec(input)?);
+    Ok(hasher.finalize().into())
+}

@@ -1,0 +1,87 @@
+//! What every request shares.
+
+use std::path::PathBuf;
+use std::sync::Arc;
+
+use crate::address::PublicAddress;
+use crate::clock::Clock;
+use crate::database::Database;
+use crate::identity::sessions::Sessions;
+use crate::kinds::KINDS;
+use crate::logbook::{Head, Recording, Scribes};
+
+/// The program, running. Cheap to clone.
+#[derive(Clone, Debug)]
+pub struct App {
+    parts: Arc<Parts>,
+}
+
+#[derive(Debug)]
+struct Parts {
+    database: Database,
+    scribes: Scribes,
+    clock: Clock,
+    address: PublicAddress,
+    data: PathBuf,
+    sessions: Sessions,
+}
+
+impl App {
+    /// Puts the program together. `data` is the folder for what is kept outside
+    /// the database: the key and the checkpoints.
+    #[must_use]
+    pub fn new(database: Database, clock: Clock, address: PublicAddress, data: PathBuf) -> Self {
+        let scribes = Scribes::new(
+            database.clone(),
+            KINDS,
+            Recording::ByClock(clock.clone()),
+            Arc::new(|room, head: Head| tracing::debug!(%room, seq = head.seq, "written")),
+        );
+        Self {
+            parts: Arc::new(Parts {
+                database,
+                scribes,
+                clock,
+                address,
+                data,
+                sessions: Sessions::default(),
+            }),
+        }
+    }
+
+    /// The database.
+    #[must_use]
+    pub fn database(&self) -> &Database {
+        &self.parts.database
+    }
+
+    /// Those who write in the books.
+    #[must_use]
+    pub fn scribes(&self) -> &Scribes {
+        &self.parts.scribes
+    }
+
+    /// The time.
+    #[must_use]
+    pub fn clock(&self) -> &Clock {
+        &self.parts.clock
+    }
+
+    /// Where people reach this installation.
+    #[must_use]
+    pub fn address(&self) -> &PublicAddress {
+        &self.parts.address
+    }
+
+    /// The folder for what is kept outside the database.
+    #[must_use]
+    pub fn data(&self) -> &std::path::Path {
+        &self.parts.data
+    }
+
+    /// The sessions this instance knows of.
+    #[must_use]
+    pub fn sessions(&self) -> &Sessions {
+        &self.parts.sessions
+    }
+}

@@ -1,0 +1,5 @@
+//! What all pages share.
+
+pub mod failure;
+pub mod forms;
+pub mod guards;
