@@ -21,6 +21,8 @@ pub mod identity;
 pub mod kinds;
 /// The room's book: entries, their hash chain, checkpoints and verification.
 pub mod logbook;
+/// Papers: sheet sizes and paper classes.
+pub mod papers;
 /// What can be wrong with what somebody asked.
 pub mod problem;
 /// Who may do what: one table.

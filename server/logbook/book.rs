@@ -1,5 +1,6 @@
 //! A room's book, open for writing: the one way an entry comes about.
 
+use sha2::{Digest, Sha256};
 use time::OffsetDateTime;
 use uuid::Uuid;
 
@@ -107,6 +108,7 @@ pub struct Book<'t> {
     now: OffsetDateTime,
     asked: Asked,
     first: Option<(i64, Vec<About>)>,
+    ids: u32,
 }
 
 impl<'t> Book<'t> {
@@ -137,6 +139,7 @@ impl<'t> Book<'t> {
             now,
             asked,
             first: None,
+            ids: 0,
         })
     }
 
@@ -180,6 +183,22 @@ impl<'t> Book<'t> {
     #[must_use]
     pub fn actor(&self) -> Option<Uuid> {
         self.asked.actor
+    }
+
+    /// An id for a new thing: of the usual time-ordered shape, its random part
+    /// drawn from the book itself, so that the same book comes about twice.
+    pub fn new_id(&mut self) -> Uuid {
+        self.ids += 1;
+        let mut hasher = Sha256::new();
+        hasher.update(b"wetside.id");
+        hasher.update(self.tx.room());
+        hasher.update(self.head.hash);
+        hasher.update(self.ids.to_be_bytes());
+        let drawn: [u8; 32] = hasher.finalize().into();
+        let mut random = [0; 10];
+        random.copy_from_slice(&drawn[..10]);
+        let millis = u64::try_from(micros(self.now) / 1_000).unwrap_or(0);
+        uuid::Builder::from_unix_timestamp_millis(millis, &random).into_uuid()
     }
 
     /// The last entry's place.
