@@ -11,9 +11,6 @@ use crate::clock::{Clock, micros};
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
 
-/// The kind of entry 1 of a demo room.
-pub const DEMO: &str = "demo";
-
 /// The client's own name for one request: 16 bytes, never used for another.
 pub type Key = [u8; 16];
 
@@ -126,7 +123,7 @@ impl<'t> Book<'t> {
         let head = store::lock_head(tx).await?.ok_or(Error::NotFound)?;
         if let Recording::Demo(_) = recording
             && head.seq > 0
-            && store::first_kind(tx).await?.as_deref() != Some(DEMO)
+            && store::first_kind(tx).await?.as_deref() != Some(chain::DEMO_KIND)
         {
             return Err(Error::fault("only a demo room takes another clock"));
         }
