@@ -1,3 +1,5 @@
 //! The one integration binary.
 
 mod cluster;
+mod golden;
+mod verifier;
