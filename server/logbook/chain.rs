@@ -21,7 +21,7 @@
 //! rule here looks at the kind, so entries of a kind this program does not know
 //! are checked like all others.
 //!
-//! [`Walk`] reads stored rows in the order of their numbers and names each one
+//! `Walk` reads stored rows in the order of their numbers and names each one
 //! that is not as it was written. It goes on after a fault: a row that continues
 //! an altered one is not blamed for it, so one altered row is one name and not
 //! one for each row behind it.

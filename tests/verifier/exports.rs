@@ -75,7 +75,7 @@ fn fields_nobody_vouches_for_are_named() {
         (
             "one too many",
             "\"version\"",
-            "\"note\":\"paid\",\"version\"",
+            "\"n\\u001b[2Jote\":\"paid\",\"version\"",
         ),
         ("one twice", "\"version\"", "\"kind\":\"pass\",\"version\""),
         ("one missing", "\"version\":1,", ""),
@@ -100,6 +100,7 @@ fn fields_nobody_vouches_for_are_named() {
         let found = checked(&in_entry(7, from, to));
         assert!(!found.good, "{what}: {}", found.said);
         assert!(found.named.contains(&7), "{what}: {}", found.said);
+        assert!(!found.said.contains('\u{1b}'), "{what}: {:?}", found.said);
         assert!(
             found.named.iter().all(|seq| *seq == 7),
             "{what}: {}",

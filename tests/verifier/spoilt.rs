@@ -1,6 +1,7 @@
 //! Books spoilt row by row, as somebody with the database could.
 
 use uuid::Uuid;
+use wetside::logbook::chain::{Head, Walk};
 
 use super::books::{Book, MINUTE_US, ROOM, Row, SECOND_US, both_name, script, signer};
 
@@ -278,5 +279,35 @@ fn extreme_times_are_walked_without_harm() {
         book.at(1).recorded_at_us = recorded;
         book.rehash_from(1);
         both_name(&format!("{happened} {recorded}"), &book, &expected);
+    }
+}
+
+/// The database's own note of the end, against the rows.
+#[test]
+fn another_noted_end_is_named() {
+    let book = Book::sound(ROOM, 12, &[]);
+    let head = |seq: usize, flip: u8| {
+        let mut hash: [u8; 32] = book.rows[seq - 1].hash.clone().try_into().unwrap();
+        hash[0] ^= flip;
+        Head {
+            seq: i64::try_from(seq).unwrap(),
+            hash,
+        }
+    };
+    for (rows, noted, expected) in [
+        (12, head(12, 0), None),
+        (12, head(12, 1), Some(12)),
+        (12, head(9, 0), Some(10)),
+        (9, head(12, 0), Some(10)),
+        (0, head(12, 0), Some(1)),
+        (0, Head::EMPTY, None),
+    ] {
+        let mut walk = Walk::new(ROOM);
+        for row in &book.rows[..rows] {
+            assert_eq!(walk.feed(&row.stored()), []);
+        }
+        let named = walk.compare(noted).map(|broken| broken.seq);
+        assert_eq!(named, expected, "{rows} rows, {noted:?}");
+        assert_eq!(walk.first_broken(), expected);
     }
 }
