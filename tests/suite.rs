@@ -2,4 +2,6 @@
 
 mod cluster;
 mod darkroom;
+mod golden;
 mod reference;
+mod verifier;
