@@ -1,3 +1,4 @@
 //! The one integration binary.
 
 mod cluster;
+mod look;

@@ -1,0 +1,4 @@
+//! The bench set-up: lines and the trays on them.
+
+/// Its pages.
+pub mod views;

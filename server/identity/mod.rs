@@ -1,0 +1,4 @@
+//! People: log-in, joining, accounts, members, tokens.
+
+/// Its pages.
+pub mod views;

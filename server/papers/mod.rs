@@ -1,0 +1,4 @@
+//! Sheet sizes and paper classes.
+
+/// Its pages.
+pub mod views;

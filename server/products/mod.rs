@@ -1,0 +1,4 @@
+//! Products, their dilutions, lives, capacities and safety data.
+
+/// Its pages.
+pub mod views;

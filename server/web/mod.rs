@@ -1,0 +1,17 @@
+//! What every page shares: the shell around it, its style sheets and script,
+//! form fields, drawings, dates and numbers. Imports no noun.
+
+/// Style sheets and script, embedded, under names that change with their content.
+pub mod assets;
+/// Instants in words of the room's zone, and local times back to instants.
+pub mod dates;
+/// Trays seen from above and the two rules beside them.
+pub mod drawing;
+/// What is wrong with a form, field by field.
+pub mod fields;
+/// Volumes, lengths and shares, exactly, with the room's decimal mark.
+pub mod numbers;
+/// The frame around every page.
+pub mod shell;
+/// Pages that belong to no noun: errors, a closed room, the word before Safelight.
+pub mod views;
