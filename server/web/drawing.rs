@@ -63,6 +63,26 @@ pub struct VerdictWord {
 
 impl HtmlSafe for VerdictWord {}
 
+impl VerdictWord {
+    /// The word alone.
+    #[must_use]
+    pub fn words(&self) -> VerdictWords {
+        VerdictWords {
+            standing: self.standing,
+        }
+    }
+}
+
+/// The verdict in words and nothing else, for running text.
+#[derive(Debug, Clone, PartialEq, Eq, Template)]
+#[template(path = "drawing/verdict.html")]
+pub struct VerdictWords {
+    /// The verdict.
+    pub standing: Standing,
+}
+
+impl HtmlSafe for VerdictWords {}
+
 /// Inside measurements of a tray, in tenths of a millimetre.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct TrayShape {
@@ -105,7 +125,7 @@ pub struct Plate {
 const WIDTH: i64 = 3_600;
 const MARGIN: i64 = 60;
 const RIM: i64 = 130;
-const WALL: i64 = 620;
+const WALL: i64 = 500;
 const CONTOUR_EVERY_TENTHS_MM: i64 = 100;
 const MOST_CONTOURS: i64 = 14;
 
