@@ -1,4 +1,5 @@
-//! A room's own rules, the rooms of a person, and a room that is closed.
+//! Rooms and their settings.
 
-/// Its pages.
-pub mod views;
+mod store;
+
+pub use store::{Settings, settings};

@@ -13,8 +13,12 @@ pub mod failure;
 pub mod fields;
 /// Reading submitted forms and their keys.
 pub mod forms;
+/// What a handler knows of a page's frame.
+pub mod frame;
 /// What every request passes first: host, site, headers.
 pub mod guards;
+/// Every visible sentence that does not stand in a template.
+pub mod messages;
 /// Volumes, lengths and shares, exactly, with the room's decimal mark.
 pub mod numbers;
 /// The frame around every page.
