@@ -4,6 +4,7 @@ use std::path::PathBuf;
 use std::sync::Arc;
 
 use crate::address::PublicAddress;
+use crate::board::Boards;
 use crate::clock::Clock;
 use crate::database::Database;
 use crate::identity::sessions::Sessions;
@@ -24,6 +25,7 @@ struct Parts {
     address: PublicAddress,
     data: PathBuf,
     sessions: Sessions,
+    boards: Arc<Boards>,
 }
 
 impl App {
@@ -31,11 +33,13 @@ impl App {
     /// the database: the key and the checkpoints.
     #[must_use]
     pub fn new(database: Database, clock: Clock, address: PublicAddress, data: PathBuf) -> Self {
+        let boards = Arc::new(Boards::default());
+        let drop_boards = boards.clone();
         let scribes = Scribes::new(
             database.clone(),
             KINDS,
             Recording::ByClock(clock.clone()),
-            Arc::new(|room, head: Head| tracing::debug!(%room, seq = head.seq, "written")),
+            Arc::new(move |room, head: Head| drop_boards.changed(room, &head)),
         );
         Self {
             parts: Arc::new(Parts {
@@ -45,6 +49,7 @@ impl App {
                 address,
                 data,
                 sessions: Sessions::default(),
+                boards,
             }),
         }
     }
@@ -83,5 +88,11 @@ impl App {
     #[must_use]
     pub fn sessions(&self) -> &Sessions {
         &self.parts.sessions
+    }
+
+    /// The boards this instance keeps.
+    #[must_use]
+    pub fn boards(&self) -> &Boards {
+        &self.parts.boards
     }
 }

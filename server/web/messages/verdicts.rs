@@ -147,3 +147,41 @@ pub fn change(judgement: &Judgement, zone: &Zone) -> Option<String> {
     let at = zone.clock_and_weekday(moment(when.get())).words;
     Some(format!("{} from {at} if nobody prints.", word(next)))
 }
+
+/// The left end of the rule of capacity.
+pub const FRESH: &str = "fresh";
+
+/// The right end of the rule of capacity.
+pub const USED_UP: &str = "used up";
+
+/// The left end of the rule of life.
+#[must_use]
+pub fn mixed_at(when: &str) -> String {
+    format!("mixed {when}")
+}
+
+/// What is left of a mix's capacity: both volumes in microlitres.
+#[must_use]
+pub fn capacity_left(is_worn: bool, left_ul: i64, charged_ul: i64, numbers: Numbers) -> String {
+    if !is_worn {
+        return "no capacity is entered for it: only its age counts".to_owned();
+    }
+    let (left, charged) = (numbers.volume(left_ul), numbers.volume(charged_ul));
+    format!("{left} of {charged} not used up")
+}
+
+/// What is left of a mix's life.
+#[must_use]
+pub fn life_left(is_good: bool, ends: &str) -> String {
+    if is_good {
+        format!("good until {ends}")
+    } else {
+        format!("over since {ends}")
+    }
+}
+
+/// For everyone in the room: a tray not to print through.
+#[must_use]
+pub fn do_not_use(line: &str, tray: &str) -> String {
+    format!("{line}, {tray}: do not print through it.")
+}
