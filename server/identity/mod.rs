@@ -14,3 +14,4 @@ mod store;
 pub mod tokens;
 
 pub use permit::{Membership, Permit, Person, Skin};
+pub use store::person_name;

@@ -166,3 +166,14 @@ pub(super) async fn token(
         })
         .transpose()
 }
+
+/// A person's name, as others see it.
+///
+/// # Errors
+/// The database's.
+pub async fn person_name(tx: &mut RoomTx, person: Uuid) -> Result<Option<String>> {
+    let name = sqlx::query_scalar!("select name from person where id = $1", person)
+        .fetch_optional(tx.db())
+        .await?;
+    Ok(name)
+}
