@@ -9,3 +9,5 @@ pub mod darkroom;
 pub mod database;
 /// The room's book: entries, their hash chain, checkpoints and verification.
 pub mod logbook;
+/// The trade's arithmetic as questions, a line each.
+pub mod reckon;

@@ -8,6 +8,7 @@ mod bench;
 mod dilution;
 mod mixing;
 mod pouring;
+mod reckon;
 mod verdict;
 mod verdict_laws;
 mod wear;
