@@ -3,8 +3,8 @@
 //! the fraction and changes τ. Topping up makes it younger by mixing, as a·V/(V+v).
 //!
 //! Whole numbers throughout: parts per billion, rounded down. Between two events
-//! the fraction never falls, and [`Age::reaches`] gives the first microsecond at
-//! which [`Age::used_at`] has arrived.
+//! the fraction never falls, and `Age::reaches` gives the first microsecond at
+//! which `Age::used_at` has arrived.
 
 use serde::{Deserialize, Serialize};
 

@@ -4,7 +4,7 @@
 //!
 //! The judgement is the same whichever liquid is poured into the other. What a
 //! person has not stated is unknown, and the unknown is compatible with nothing.
-//! [`Pour::Allowed`] means that no rule here forbids it; it never means harmless:
+//! `Pour::Allowed` means that no rule here forbids it; it never means harmless:
 //! the supplier's safety data sheet and local rules come first.
 //!
 //! Sources: hypochlorite with acid CLP Annex II 1.2.2 (EUH031) and the ATSDR

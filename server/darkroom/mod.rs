@@ -1,7 +1,7 @@
 //! The trade's arithmetic. It knows nobody: no clock, no SQL, no HTTP, and no
 //! sentence a person reads: it returns numbers and reasons, the pages find words.
 //!
-//! Volumes, areas, fractions and instants are whole numbers ([`quantities`]), so
+//! Volumes, areas, fractions and instants are whole numbers (`quantities`), so
 //! that a book folded anywhere gives the same figures.
 
 /// How old a mix is.

@@ -1,6 +1,6 @@
 //! Quantities as whole numbers in one unit each, so that the book's sums are
 //! exact and no unit is ever guessed. Fields are private; arithmetic is
-//! checked; none but [`Moment`] can be negative.
+//! checked; none but `Moment` can be negative.
 //!
 //! As JSON each is its bare integer. Reading and writing "0.5 l" is not done here.
 
