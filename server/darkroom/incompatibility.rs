@@ -11,8 +11,8 @@
 //! medical management guideline; hypochlorite with ammonium ATSDR; sulfite with
 //! acid ICSC 1134; concentrated acid with alkali EPA-600/2-80-076 (group 10 with
 //! 1 to 3: heat); ammonium with strong alkali the pKa of 9.24; sulfide with acid
-//! 40 CFR 265 App. V, from memory; thiosulfate with acid, ferricyanide with acid
-//! and bleaches with reducers from memory.
+//! 40 CFR 265 App. V, from memory; acid with thiosulfate, with developer (which
+//! carries sulfite) and with ferricyanide, and bleaches with reducers from memory.
 
 use serde::{Deserialize, Serialize};
 

@@ -68,6 +68,29 @@ impl SilverBath {
         Ok(u32::try_from(value).map_err(|_| QuantityError::TooLarge)?)
     }
 
+    /// After fresh solution was added: the silver stays, the volume grows.
+    ///
+    /// # Errors
+    /// [`SilverError::Quantity`] beyond 64 bits.
+    pub fn topped_up(self, fresh: Microlitres) -> Result<Self, SilverError> {
+        Ok(Self {
+            volume: self.volume.plus(fresh)?,
+            ..self
+        })
+    }
+
+    /// Two baths poured together: volume and silver add up.
+    ///
+    /// # Errors
+    /// [`SilverError::Quantity`] beyond 64 bits.
+    pub fn poured_together(self, other: Self) -> Result<Self, SilverError> {
+        let volume = self.volume.plus(other.volume)?;
+        Ok(Self {
+            volume,
+            silver: self.silver.plus(other.silver)?,
+        })
+    }
+
     /// What prints carry out: q·g, rounded half up; and the bath without it.
     fn carried_out(self, carried: Microlitres) -> Result<(Micrograms, Self), SilverError> {
         if self.volume == Microlitres::ZERO {

@@ -7,6 +7,7 @@ use super::mixing::area;
 use super::wear::tray;
 use super::{Answer, Question, Refusal, question};
 use crate::darkroom::finishing::{lacks, notes_in_doubt, wash_ends};
+use crate::darkroom::noting::{LATE, may_note, silent_since};
 use crate::darkroom::quantities::{Micrograms, Moment};
 use crate::darkroom::replenishment::{
     bromide_released, bromide_used, potassium_bromide_released, replenishment, silver_developed,
@@ -60,6 +61,16 @@ pub(super) const QUESTIONS: &[Question] = &[
         "notes_in_doubt",
         r#","notes_us":[1,2,3,4,5],"last_passed_us":2,"failed_us":4"#,
         doubtful_notes,
+    ),
+    question(
+        "note_time",
+        r#","happened_us":0,"now_us":604800000000"#,
+        note_time,
+    ),
+    question(
+        "silent_since",
+        r#","present_since_us":0,"last_note_us":1200000000,"now_us":4800000000"#,
+        silence,
     ),
     question(
         "replenishment",
@@ -143,6 +154,20 @@ fn doubtful_notes(fields: &mut Fields) -> Answer {
     let passed = fields.take_or("last_passed_us", None)?;
     let failed = fields.take("failed_us")?;
     Ok(json!({ "notes_us": notes_in_doubt(&notes, passed, failed) }))
+}
+
+fn note_time(fields: &mut Fields) -> Answer {
+    let happened = fields.take("happened_us")?;
+    let now = fields.take("now_us")?;
+    let window = fields.take_or("late_window_seconds", LATE)?;
+    may_note(happened, now, window).blame("happened_us")?;
+    Ok(json!({ "taken": true }))
+}
+
+fn silence(fields: &mut Fields) -> Answer {
+    let present = fields.take_or("present_since_us", None)?;
+    let last = fields.take_or("last_note_us", None)?;
+    Ok(json!({ "silent_since_us": silent_since(present, last, fields.take("now_us")?) }))
 }
 
 fn replenish(fields: &mut Fields) -> Answer {

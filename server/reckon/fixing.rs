@@ -5,7 +5,7 @@ use serde_json::json;
 use super::fields::{Blame, Fields};
 use super::mixing::area;
 use super::{Answer, Question, Refusal, question};
-use crate::darkroom::quantities::Micrograms;
+use crate::darkroom::quantities::{Micrograms, Microlitres};
 use crate::darkroom::silver::{
     CoatingRange, SECOND_BATH_SHARE, SHIFTS, SilverBath, SilverError, SilverPair, pass_one_bath,
     pass_two_baths, sheets_until_silver, shift, silver_dissolved, silver_from_rolls, silver_range,
@@ -38,6 +38,15 @@ pub(super) const QUESTIONS: &[Question] = &[
         "silver_concentration",
         r#","bath":{"volume_microlitres":1000000,"silver_micrograms":465000}"#,
         concentration,
+    ),
+    question(
+        "silver_diluted",
+        concat!(
+            r#","bath":{"volume_microlitres":1000000,"silver_micrograms":465000},"#,
+            r#""fresh_microlitres":250000,"#,
+            r#""other":{"volume_microlitres":500000,"silver_micrograms":90000}"#
+        ),
+        diluted,
     ),
     question(
         "pass_one_bath",
@@ -103,6 +112,15 @@ fn rolls(fields: &mut Fields) -> Answer {
 fn concentration(fields: &mut Fields) -> Answer {
     let bath = fields.take("bath")?;
     Ok(json!({ "silver_mg_per_litre": concentration_of(bath, "bath")? }))
+}
+
+fn diluted(fields: &mut Fields) -> Answer {
+    let bath: SilverBath = fields.take("bath")?;
+    let other = fields.take_or("other", SilverBath::default())?;
+    let fresh = fields.take_or("fresh_microlitres", Microlitres::ZERO)?;
+    let topped = bath.topped_up(fresh).blame("fresh_microlitres")?;
+    let both = topped.poured_together(other).blame("other")?;
+    Ok(json!({ "bath": both, "bath_mg_per_litre": concentration_of(both, "bath")? }))
 }
 
 fn one_bath(fields: &mut Fields) -> Answer {

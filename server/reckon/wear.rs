@@ -7,8 +7,11 @@ use super::mixing::area;
 use super::{Answer, Question, Refusal, question};
 use crate::darkroom::age::{Age, REFERENCE_DEPTH, depth, oxidising_life};
 use crate::darkroom::film::{FilmError, clearing_ratio, wear_of_rolls};
-use crate::darkroom::quantities::{Area, Microlitres, Moment, TenthsMm};
-use crate::darkroom::wear::{Charge, sheets_left, used_fraction, wear_of};
+use crate::darkroom::quantities::{Area, Micrograms, Microlitres, Moment, TenthsMm};
+use crate::darkroom::silver::SECOND_BATH_SHARE;
+use crate::darkroom::wear::{
+    Charge, second_bath_wear, share_leaving, sheets_left, used_fraction, wear_of,
+};
 
 pub(super) const QUESTIONS: &[Question] = &[
     question(
@@ -80,6 +83,16 @@ pub(super) const QUESTIONS: &[Question] = &[
             r#""leaving_microlitres":250000"#
         ),
         pour_off,
+    ),
+    question(
+        "share_leaving",
+        r#","amount_micrograms":465000,"volume_microlitres":1000000,"leaving_microlitres":250000"#,
+        share,
+    ),
+    question(
+        "second_bath_wear",
+        r#","wear_nanolitres":60000000,"second_share_ppb":100000000"#,
+        second_bath,
     ),
     question(
         "used_life",
@@ -215,6 +228,21 @@ fn pour_off(fields: &mut Fields) -> Answer {
     let leaving = fields.take("leaving_microlitres")?;
     let (gone, stays) = charge.poured_off(leaving).blame("leaving_microlitres")?;
     Ok(json!({ "leaves": gone, "stays": stays }))
+}
+
+fn share(fields: &mut Fields) -> Answer {
+    let amount: Micrograms = fields.take("amount_micrograms")?;
+    let volume = fields.take("volume_microlitres")?;
+    let leaving = fields.take("leaving_microlitres")?;
+    let gone = share_leaving(amount.get(), volume, leaving).blame("leaving_microlitres")?;
+    Ok(json!({ "leaves_micrograms": gone, "stays_micrograms": amount.get() - gone }))
+}
+
+fn second_bath(fields: &mut Fields) -> Answer {
+    let wear = fields.take("wear_nanolitres")?;
+    let share = fields.take_or("second_share_ppb", SECOND_BATH_SHARE)?;
+    let second = second_bath_wear(wear, share).blame("second_share_ppb")?;
+    Ok(json!({ "first_nanolitres": wear, "second_nanolitres": second }))
 }
 
 fn used_life(fields: &mut Fields) -> Answer {
