@@ -1,4 +1,5 @@
 //! When a note of sheets is taken, and when the silence of a busy room is told.
+//! The three spans are defaults from memory, no source.
 
 use super::quantities::{Moment, Seconds};
 

@@ -3,6 +3,8 @@
 //! two baths the first gains m(1 − β) and the second mβ and what the prints carry
 //! over; each loses with the prints what they carry out.
 //!
+//! Source: mass balance; what a paper holds and keeps is weak evidence.
+//!
 //! Whole micrograms, every share's rest kept, so that nothing is lost: silver
 //! brought in = what the baths gained + what was carried out, to the microgram.
 

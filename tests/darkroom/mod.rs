@@ -7,6 +7,7 @@
 mod bench;
 mod dilution;
 mod mixing;
+mod pages;
 mod pouring;
 mod reckon;
 mod verdict;
