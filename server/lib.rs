@@ -39,6 +39,8 @@ pub mod papers;
 pub mod problem;
 /// Products: what the room mixes from.
 pub mod products;
+/// The trade's arithmetic as questions, a line each.
+pub mod reckon;
 /// Who may do what: one table.
 pub mod rights;
 /// Rooms and their settings.

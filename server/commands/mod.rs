@@ -2,3 +2,5 @@
 
 /// `wetside cluster`
 pub mod cluster;
+/// `wetside reckon`
+pub mod reckon;
