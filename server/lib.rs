@@ -5,6 +5,8 @@
 pub mod address;
 /// What every request shares.
 pub mod app;
+/// The book's pages: entries, filters, checkpoints, the book as a file.
+pub mod book;
 /// The time, injected.
 pub mod clock;
 /// What the program does on the command line.

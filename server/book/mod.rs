@@ -1,0 +1,3 @@
+//! The book's pages: entries, filters, checkpoints.
+
+pub mod checkpoints;

@@ -1,0 +1,8 @@
+//! The reading side of the book: verifying under tampering, who sees what,
+//! jobs, notices.
+
+#![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
+
+mod catalogue;
+mod helpers;
+mod tampering;
