@@ -4,6 +4,7 @@ use std::path::PathBuf;
 use std::sync::{Arc, OnceLock};
 
 use crate::address::PublicAddress;
+use crate::board::Boards;
 use crate::clock::Clock;
 use crate::database::{Database, Owner};
 use crate::identity::sessions::Sessions;
@@ -27,6 +28,7 @@ struct Parts {
     sessions: Sessions,
     owner: OnceLock<Owner>,
     key_file: OnceLock<PathBuf>,
+    boards: Arc<Boards>,
 }
 
 impl App {
@@ -34,11 +36,13 @@ impl App {
     /// the database: the key and the checkpoints.
     #[must_use]
     pub fn new(database: Database, clock: Clock, address: PublicAddress, data: PathBuf) -> Self {
+        let boards = Arc::new(Boards::default());
+        let drop_boards = boards.clone();
         let scribes = Scribes::new(
             database.clone(),
             KINDS,
             Recording::ByClock(clock.clone()),
-            Arc::new(|room, head: Head| tracing::debug!(%room, seq = head.seq, "written")),
+            Arc::new(move |room, head: Head| drop_boards.changed(room, &head)),
         );
         Self {
             parts: Arc::new(Parts {
@@ -50,6 +54,7 @@ impl App {
                 sessions: Sessions::default(),
                 owner: OnceLock::new(),
                 key_file: OnceLock::new(),
+                boards,
             }),
         }
     }
@@ -118,5 +123,11 @@ impl App {
     #[must_use]
     pub fn sessions(&self) -> &Sessions {
         &self.parts.sessions
+    }
+
+    /// The boards this instance keeps.
+    #[must_use]
+    pub fn boards(&self) -> &Boards {
+        &self.parts.boards
     }
 }

@@ -5,6 +5,10 @@
 pub mod address;
 /// What every request shares.
 pub mod app;
+/// The bench: lines and trays.
+pub mod bench;
+/// The board of a room: what stands in each tray, and whether it is good.
+pub mod board;
 /// The book's pages: entries, filters, checkpoints, the book as a file.
 pub mod book;
 /// The time, injected.
@@ -15,6 +19,8 @@ pub mod commands;
 pub mod darkroom;
 /// Transactions, roles, migrations and the private PostgreSQL cluster.
 pub mod database;
+/// What to do first when something went wrong.
+pub mod emergency;
 /// What can go wrong, by meaning.
 pub mod error;
 /// Who somebody is, and what that lets them do.
@@ -23,11 +29,23 @@ pub mod identity;
 pub mod kinds;
 /// The room's book: entries, their hash chain, checkpoints and verification.
 pub mod logbook;
+/// Mixes: working solutions from mixing to discarding.
+pub mod mixes;
+/// What a person should know.
+pub mod notices;
 /// Papers: sheet sizes and paper classes.
 pub mod papers;
 /// What can be wrong with what somebody asked.
 pub mod problem;
+/// Products: what the room mixes from.
+pub mod products;
 /// Who may do what: one table.
 pub mod rights;
+/// Rooms and their settings.
+pub mod rooms;
+/// Notes of sheets, and what they used up.
+pub mod sheets;
+/// Trays, one by one.
+pub mod trays;
 /// What all pages share.
 pub mod web;

@@ -3,4 +3,7 @@
 mod book;
 mod cluster;
 mod darkroom;
+mod golden;
+mod look;
 mod reference;
+mod verifier;

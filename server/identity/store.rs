@@ -42,7 +42,7 @@ pub(super) async fn membership(
 ) -> Result<Option<Membership>> {
     let found = sqlx::query!(
         r#"
-        select n.room_id, n.slug, n.name, n.closed_at, m.role
+        select n.room_id, n.slug, n.name, n.is_demo, n.closed_at, m.role
         from room_name n
         join membership m on m.room_id = n.room_id
         where n.slug = $2
@@ -56,7 +56,10 @@ pub(super) async fn membership(
     .fetch_optional(tx.db())
     .await?;
     found
-        .map(|row| standing(row.room_id, row.slug, row.name, row.closed_at, &row.role))
+        .map(|row| {
+            let flags = (row.is_demo, row.closed_at.is_some());
+            standing(row.room_id, row.slug, row.name, flags, &row.role)
+        })
         .transpose()
 }
 
@@ -64,7 +67,7 @@ pub(super) async fn membership(
 pub(super) async fn memberships(tx: &mut InstallationTx, person: Uuid) -> Result<Vec<Membership>> {
     let found = sqlx::query!(
         r#"
-        select n.room_id, n.slug, n.name, n.closed_at, m.role
+        select n.room_id, n.slug, n.name, n.is_demo, n.closed_at, m.role
         from room_name n
         join membership m on m.room_id = n.room_id
         where m.person_id = $1
@@ -79,7 +82,10 @@ pub(super) async fn memberships(tx: &mut InstallationTx, person: Uuid) -> Result
     .await?;
     found
         .into_iter()
-        .map(|row| standing(row.room_id, row.slug, row.name, row.closed_at, &row.role))
+        .map(|row| {
+            let flags = (row.is_demo, row.closed_at.is_some());
+            standing(row.room_id, row.slug, row.name, flags, &row.role)
+        })
         .collect()
 }
 
@@ -87,7 +93,7 @@ fn standing(
     room: Uuid,
     slug: String,
     room_name: String,
-    closed_at: Option<OffsetDateTime>,
+    (is_demo, is_closed): (bool, bool),
     role: &str,
 ) -> Result<Membership> {
     Ok(Membership {
@@ -95,7 +101,8 @@ fn standing(
         slug,
         room_name,
         role: Role::parse(role).ok_or_else(|| Error::fault(format!("no such role: {role}")))?,
-        is_closed: closed_at.is_some(),
+        is_demo,
+        is_closed,
     })
 }
 
@@ -119,7 +126,7 @@ pub(super) async fn token(
         select
             t.secret_hash, t.scopes,
             p.id as person_id, p.name as person_name, p.is_operator,
-            n.slug, n.name as room_name, n.closed_at, m.role
+            n.slug, n.name as room_name, n.is_demo, n.closed_at, m.role
         from token t
         join person p on p.id = t.person_id
         join membership m on m.room_id = t.room_id and m.person_id = t.person_id
@@ -148,7 +155,13 @@ pub(super) async fn token(
                     session: None,
                     is_operator: row.is_operator,
                 },
-                membership: standing(room, row.slug, row.room_name, row.closed_at, &row.role)?,
+                membership: standing(
+                    room,
+                    row.slug,
+                    row.room_name,
+                    (row.is_demo, row.closed_at.is_some()),
+                    &row.role,
+                )?,
             })
         })
         .transpose()

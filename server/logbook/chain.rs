@@ -21,10 +21,10 @@
 //! rule here looks at the kind, so entries of a kind this program does not know
 //! are checked like all others.
 //!
-//! [`Walk`] reads stored rows in the order of their numbers and names each one
-//! that is not as it was written. It goes on after a fault: a row is compared
-//! with what the row before says of itself, so one altered row is one fault and
-//! not one for each row behind it.
+//! `Walk` reads stored rows in the order of their numbers and names each one
+//! that is not as it was written. It goes on after a fault: a row that continues
+//! an altered one is not blamed for it, so one altered row is one name and not
+//! one for each row behind it.
 
 use sha2::{Digest, Sha256};
 use uuid::Uuid;
@@ -117,12 +117,11 @@ impl<'a> Stored<'a> {
         }
     }
 
-    /// The entry to hash, and whether its `hash` column has the right length.
+    /// The entry to hash, where its columns have the lengths of one.
     fn link(&self) -> Result<Link<'a>, Fault> {
         if self.version != i16::from(VERSION) {
             return Err(Fault::UnknownVersion(self.version));
         }
-        sized::<32>("hash", self.hash)?;
         Ok(Link {
             room: self.room,
             seq: self.seq,
@@ -283,8 +282,9 @@ pub struct Broken {
 pub struct Walk {
     room: Uuid,
     head: Head,
-    /// What the last row's content gives, where that can be told.
-    head_recomputed: Option<[u8; 32]>,
+    /// Whether the last row is as it was written; if not, nothing can be told
+    /// from its hash about the next.
+    head_whole: bool,
     recorded_at_us: i64,
     first_broken: Option<i64>,
     demo: bool,
@@ -296,7 +296,7 @@ impl Walk {
         Self {
             room,
             head: Head::EMPTY,
-            head_recomputed: None,
+            head_whole: true,
             recorded_at_us: i64::MIN,
             first_broken: None,
             demo: false,
@@ -305,13 +305,13 @@ impl Walk {
 
     /// Reads the next row and names what is wrong with it or in front of it.
     pub fn feed(&mut self, row: &Stored<'_>) -> Vec<Broken> {
-        let (mut faults, recomputed) = self.inspect(row);
+        let mut faults = self.inspect(row);
         // A number or a time that does not follow is believed only of a whole row.
         let whole = faults.is_empty();
         let expected = self.head.seq.saturating_add(1);
         if row.seq == expected {
             faults.extend(self.follow(row));
-            self.advance(row, recomputed, whole);
+            self.advance(row, whole);
         } else if row.seq == self.head.seq {
             faults.push(Fault::Repeated);
         } else if row.seq < self.head.seq {
@@ -321,7 +321,7 @@ impl Walk {
                 first: expected,
                 last: row.seq - 1,
             });
-            self.advance(row, recomputed, whole);
+            self.advance(row, whole);
         }
         if row.happened_at_us > row.recorded_at_us.saturating_add(CLOCK_ALLOWANCE_US) {
             faults.push(Fault::HappenedLater {
@@ -331,30 +331,25 @@ impl Walk {
         self.note(row.seq, faults)
     }
 
-    /// What is wrong with a row by itself, and the hash its content gives.
-    fn inspect(&self, row: &Stored<'_>) -> (Vec<Fault>, Option<[u8; 32]>) {
+    /// What is wrong with a row by itself.
+    fn inspect(&self, row: &Stored<'_>) -> Vec<Fault> {
         let mut faults = Vec::new();
-        let recomputed = match row.link() {
-            Ok(link) => Some(hash(&link)),
-            Err(fault) => {
-                faults.push(fault);
-                None
-            }
-        };
-        if recomputed.is_some_and(|recomputed| recomputed != *row.hash) {
-            faults.push(Fault::Altered);
+        let sound = sized::<32>("hash", row.hash).and_then(|hash| Ok((hash, row.link()?)));
+        match sound {
+            Ok((written, link)) if written != hash(&link) => faults.push(Fault::Altered),
+            Ok(_) => {}
+            Err(fault) => faults.push(fault),
         }
         if row.room != self.room {
             faults.push(Fault::OtherRoom(row.room));
         }
-        (faults, recomputed)
+        faults
     }
 
     /// What is wrong between a row and the one in front of it.
     fn follow(&self, row: &Stored<'_>) -> Vec<Fault> {
         let mut faults = Vec::new();
-        let recomputed = self.head_recomputed.unwrap_or(self.head.hash);
-        if self.head.hash != *row.prev && recomputed != *row.prev {
+        if self.head_whole && self.head.hash != *row.prev {
             faults.push(Fault::Detached);
         }
         if row.recorded_at_us < self.recorded_at_us {
@@ -365,12 +360,12 @@ impl Walk {
         faults
     }
 
-    fn advance(&mut self, row: &Stored<'_>, recomputed: Option<[u8; 32]>, whole: bool) {
+    fn advance(&mut self, row: &Stored<'_>, whole: bool) {
         self.demo |= row.seq == 1 && row.kind == DEMO_KIND;
         if whole {
             self.recorded_at_us = self.recorded_at_us.max(row.recorded_at_us);
         }
-        self.head_recomputed = recomputed;
+        self.head_whole = whole;
         self.head = Head {
             seq: row.seq,
             hash: row.hash.try_into().unwrap_or(FIRST_PREV),

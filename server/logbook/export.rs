@@ -14,7 +14,7 @@
 //! | `room` | the room's UUID |
 //! | `demo` | `true` where the book is that of a demo room; its entry 1 is then of kind `demo` |
 //!
-//! **Entry**: every field the hash covers (see [`chain`](super::chain)), and the hash
+//! **Entry**: every field the hash covers (see `chain`), and the hash
 //!
 //! | field | |
 //! |---|---|
@@ -33,7 +33,7 @@
 //! | `hash` | 64 hexadecimal digits |
 //!
 //! **Checkpoint**: `line` is `"checkpoint"`, then the fields of
-//! [`checkpoint`](super::checkpoint), whose signature covers all of them.
+//! `checkpoint`, whose signature covers all of them.
 //!
 //! There are no other fields. What is written is what is stored, right or wrong:
 //! an export never mends a book.

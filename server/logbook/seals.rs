@@ -1,6 +1,6 @@
 //! Comparing a chain with its checkpoints.
 //!
-//! [`Seals`] reads the same rows as a [`Walk`], beside it. The walk finds what
+//! `Seals` reads the same rows as a `Walk`, beside it. The walk finds what
 //! does not fit together; the seals find what fits together and is not what was
 //! once signed: a tail that was written anew, or an end that was taken away.
 

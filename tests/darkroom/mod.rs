@@ -4,7 +4,10 @@
 
 #![expect(clippy::unwrap_used, reason = "a helper of a test fails with it")]
 
+mod bench;
 mod dilution;
+mod mixing;
+mod pouring;
 mod verdict;
 mod verdict_laws;
 mod wear;

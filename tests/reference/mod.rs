@@ -4,8 +4,11 @@
 
 #![expect(clippy::unwrap_used, reason = "a helper of a test fails with it")]
 
+mod chemistry;
 mod dilution;
+mod mixing;
 mod paper;
+mod pouring;
 mod starter;
 
 /// Definitions that need no authority: "1+9" is one part and nine parts.

@@ -1,0 +1,5 @@
+//! Rooms and their settings.
+
+mod store;
+
+pub use store::{Settings, settings};
