@@ -9,7 +9,7 @@ use crate::clock::Clock;
 use crate::database::{Database, Owner};
 use crate::identity::sessions::Sessions;
 use crate::kinds::KINDS;
-use crate::logbook::verify::Vault;
+use crate::logbook::vault::Vault;
 use crate::logbook::{Head, Recording, Scribes};
 
 /// The program, running. Cheap to clone.

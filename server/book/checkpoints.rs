@@ -1,17 +1,16 @@
 //! Sealing a book: signed marks of how it stood, outside the database.
 
+use uuid::Uuid;
+
 use crate::app::App;
 use crate::clock::micros;
 use crate::database::Scope;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
-use crate::logbook::chain::Head;
-use crate::logbook::checkpoint::{self, Checkpoint, Shelf, Signer};
-use crate::logbook::keys::{Key, KeyError};
+use crate::logbook::checkpoint::{Checkpoint, Shelf};
 use crate::logbook::reading;
-use crate::logbook::verify::Vault;
+use crate::logbook::vault::VaultError;
 use crate::rights::{ReadBook, SealBook};
-use uuid::Uuid;
 
 /// Seals the room's book as it now stands.
 ///
@@ -26,7 +25,7 @@ pub async fn seal(app: &App, room: Uuid) -> Result<Checkpoint> {
         .reading(scope, |tx| Box::pin(reading::head(tx)))
         .await?;
     let vault = app.vault();
-    blocking(move || sign(&vault, room, head, at_us)).await
+    blocking(move || vault.seal(room, head, at_us)).await
 }
 
 /// Seals the book now, for somebody who may ask for it.
@@ -51,37 +50,14 @@ pub async fn list(app: &App, permit: &Permit<ReadBook>) -> Result<Shelf> {
 /// A key or a folder that cannot be used.
 pub async fn shelf(app: &App, room: Uuid) -> Result<Shelf> {
     let vault = app.vault();
-    blocking(move || read(&vault, room)).await
-}
-
-fn sign(vault: &Vault, room: Uuid, head: Head, at_us: i64) -> Result<Checkpoint> {
-    let key = Key::read_or_create(&vault.key_path()).map_err(fault)?;
-    let signed = Signer::new(&key).sign(room, head, at_us).map_err(fault)?;
-    checkpoint::append(&vault.data, &signed).map_err(fault)?;
-    Ok(signed)
-}
-
-fn read(vault: &Vault, room: Uuid) -> Result<Shelf> {
-    let key = match Key::read(&vault.key_path()) {
-        // No key was ever needed: nothing was sealed.
-        Err(KeyError::Absent { .. }) if !checkpoint::path(&vault.data, room).exists() => {
-            return Ok(Shelf::default());
-        }
-        answer => answer.map_err(fault)?,
-    };
-    let public_key = Signer::new(&key).public_key();
-    checkpoint::read(&vault.data, room, &public_key).map_err(fault)
-}
-
-fn fault(cause: impl std::error::Error + Send + Sync + 'static) -> Error {
-    Error::Internal(cause.into())
+    blocking(move || vault.shelf(room)).await
 }
 
 async fn blocking<T: Send + 'static>(
-    work: impl FnOnce() -> Result<T> + Send + 'static,
+    work: impl FnOnce() -> Result<T, VaultError> + Send + 'static,
 ) -> Result<T> {
     match tokio::task::spawn_blocking(work).await {
-        Ok(answer) => answer,
+        Ok(answer) => answer.map_err(|cause| Error::Internal(cause.into())),
         Err(ended) => Err(Error::fault(ended.to_string())),
     }
 }

@@ -28,6 +28,8 @@ mod scribe;
 /// The chain compared with its checkpoints.
 pub mod seals;
 mod store;
+/// What is kept outside the database.
+pub mod vault;
 /// Verifying a book.
 pub mod verify;
 /// What verifying found.

@@ -8,38 +8,20 @@
 //! out are compared with the rows that are kept, both ways.
 
 use std::collections::BTreeMap;
-use std::path::{Path, PathBuf};
 
 use uuid::Uuid;
 
 use super::chain::{Head, Walk};
-use super::checkpoint::{self, Checkpoint, Signer};
+use super::checkpoint::Checkpoint;
 use super::entry::Kinds;
-use super::keys::{self, Key, KeyError};
 use super::reading::store::{self, HeadRow};
 use super::reading::{EntryRow, PAGE};
 use super::replay::{self, DERIVED};
 use super::seals::Seals;
+use super::vault::Vault;
 use super::verify_report::{Finding, Findings, Report};
 use crate::database::{Owner, RoomTx};
-use crate::error::Result;
-
-/// Where the checkpoints and the key they are checked with are.
-#[derive(Clone, Debug)]
-pub struct Vault {
-    /// The data folder.
-    pub data: PathBuf,
-    /// The key file, where it is not in the data folder.
-    pub key_file: Option<PathBuf>,
-}
-
-impl Vault {
-    /// The key file.
-    #[must_use]
-    pub fn key_path(&self) -> PathBuf {
-        keys::path(&self.data, self.key_file.as_deref())
-    }
-}
+use crate::error::{Error, Result};
 
 /// Verifies every room that has a trace anywhere.
 ///
@@ -79,37 +61,21 @@ pub async fn verify(owner: &Owner, kinds: Kinds, vault: &Vault, room: Uuid) -> R
 
 /// The checkpoints that count; what is wrong with the others is a finding.
 async fn shelf(vault: Vault, room: Uuid) -> Result<(Vec<Checkpoint>, Findings)> {
-    let reading = tokio::task::spawn_blocking(move || read_shelf(&vault, room));
-    reading
-        .await
-        .map_err(|ended| crate::error::Error::fault(ended.to_string()))
-}
-
-fn read_shelf(vault: &Vault, room: Uuid) -> (Vec<Checkpoint>, Findings) {
     let mut findings = Findings::default();
-    match checked_shelf(vault, room) {
-        Ok(Some(shelf)) => {
+    let read = tokio::task::spawn_blocking(move || vault.shelf(room));
+    match read
+        .await
+        .map_err(|ended| Error::fault(ended.to_string()))?
+    {
+        Ok(shelf) => {
             findings.extend(shelf.refused.into_iter().map(Finding::Refused));
-            (shelf.checkpoints, findings)
+            Ok((shelf.checkpoints, findings))
         }
-        Ok(None) => (Vec::new(), findings),
         Err(cause) => {
-            findings.push(Finding::NotChecked(cause));
-            (Vec::new(), findings)
+            findings.push(Finding::NotChecked(cause.to_string()));
+            Ok((Vec::new(), findings))
         }
     }
-}
-
-/// Nothing where there is neither a key nor a checkpoint: none was made yet.
-fn checked_shelf(vault: &Vault, room: Uuid) -> Result<Option<checkpoint::Shelf>, String> {
-    let data: &Path = &vault.data;
-    let key = match Key::read(&vault.key_path()) {
-        Err(KeyError::Absent { .. }) if !checkpoint::path(data, room).exists() => return Ok(None),
-        answer => answer.map_err(|cause| cause.to_string())?,
-    };
-    let public_key = Signer::new(&key).public_key();
-    let shelf = checkpoint::read(data, room, &public_key);
-    shelf.map(Some).map_err(|cause| cause.to_string())
 }
 
 struct Examiner {

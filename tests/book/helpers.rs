@@ -17,10 +17,13 @@ use wetside::clock::Clock;
 use wetside::database::cluster::{Cluster, Folders, StartOptions, WEB_ROLE};
 use wetside::database::{Database, Owner, RoleName, connect, migrate};
 use wetside::kinds::KINDS;
-use wetside::logbook::verify::{Vault, verify};
+use wetside::logbook::vault::Vault;
+use wetside::logbook::verify::verify;
 use wetside::logbook::verify_report::Report;
 use wetside::logbook::{Asked, Author, fingerprint};
-use wetside::papers::{self, PaperClassSet};
+use wetside::papers::PaperClassSet;
+
+use super::bench;
 
 pub(crate) const START: OffsetDateTime = datetime!(2026-11-25 12:00 UTC);
 
@@ -138,14 +141,15 @@ impl Library {
             ),
         )
         .await;
-        self.write_papers().await;
+        self.write_bench().await;
     }
 
-    async fn write_papers(&self) {
+    async fn write_bench(&self) {
+        let printer = self.steward;
         self.app
             .scribes()
-            .write(self.room, Author::Unchecked, self.asked(), |book| {
-                Box::pin(papers::starter::write(book))
+            .write(self.room, Author::Unchecked, self.asked(), move |book| {
+                Box::pin(bench::write(book, printer))
             })
             .await
             .unwrap();

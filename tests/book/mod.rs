@@ -3,6 +3,7 @@
 
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
 
+mod bench;
 mod catalogue;
 mod helpers;
 mod tampering;

@@ -8,14 +8,13 @@ use sqlx::{AssertSqlSafe, PgConnection, Row};
 use uuid::Uuid;
 use wetside::book::checkpoints;
 use wetside::kinds::KINDS;
-use wetside::logbook::Kind;
 use wetside::logbook::chain::{Link, hash};
 use wetside::logbook::keys::Key;
 use wetside::logbook::replay::DERIVED;
 use wetside::logbook::verify::{verify, verify_all};
 use wetside::logbook::verify_report::{Finding, Report};
-use wetside::papers::PaperClassSet;
 
+use super::bench::ENTRIES;
 use super::helpers::{Library, run};
 
 /// The tables under the knife: the book, its index, and what is made of it.
@@ -165,10 +164,10 @@ async fn an_untouched_book_verifies_clean() {
     let library = Library::open().await;
     let report = library.verify().await;
     assert!(report.is_clean(), "{report}");
-    assert_eq!(report.entries, 12, "{report}");
+    assert_eq!(report.entries, ENTRIES, "{report}");
     assert_eq!(
         report.to_string(),
-        "Room ours: 12 entries, not sealed; 1..12 rest on this database alone.\n  \
+        "Room ours: 22 entries, not sealed; 1..22 rest on this database alone.\n  \
          Everything agrees."
     );
 }
@@ -288,7 +287,7 @@ async fn first_middle_and_last_entry_taken_away_are_named_by_number() {
     let library = Library::open().await;
     let mut db = library.db().await;
     disarm(&mut db).await;
-    for seq in [1, 6, 12] {
+    for seq in [1, 6, ENTRIES] {
         run(
             &mut db,
             &format!(
@@ -381,21 +380,21 @@ async fn a_tail_written_anew_is_caught_by_the_checkpoint_alone() {
 
     // Behind the checkpoint: nothing in the database disagrees, and the report
     // says what rests on the database alone.
-    rewrite_from(&mut db, library.room, 13).await;
+    rewrite_from(&mut db, library.room, ENTRIES + 1).await;
     let report = library.verify().await;
     assert!(report.is_clean(), "{report}");
     let says = report.to_string();
-    assert!(says.contains("sealed up to 12 by"), "{says}");
+    assert!(says.contains("sealed up to 22 by"), "{says}");
     assert!(
-        says.contains("13..13 rest on this database alone"),
+        says.contains("23..23 rest on this database alone"),
         "{says}"
     );
     restore(&mut db).await;
 
-    rewrite_from(&mut db, library.room, 9).await;
+    rewrite_from(&mut db, library.room, 20).await;
     let report = library.verify().await;
     let seqs: Vec<_> = report.findings.iter().map(Finding::seq).collect();
-    assert_eq!(seqs, [Some(12)], "{report}");
+    assert_eq!(seqs, [Some(ENTRIES)], "{report}");
     assert!(matches!(
         report.findings.iter().next(),
         Some(Finding::Breached(_))
@@ -411,20 +410,28 @@ async fn a_tail_written_anew_is_caught_by_the_checkpoint_alone() {
 async fn an_end_taken_away_with_its_note_is_caught_by_the_checkpoint() {
     let library = Library::open().await;
     let mut db = library.db().await;
+    library.write_more().await;
     checkpoints::seal(&library.app, library.room).await.unwrap();
     disarm(&mut db).await;
     run(
         &mut db,
-        "delete from entry where seq > 10;
-        delete from entry_about where seq > 10;
-        delete from paper_class where position > 1;
-        update head set (seq, hash, recorded_at) =
-            (select seq, hash, recorded_at from entry where seq = 10)",
+        &format!(
+            "delete from entry where seq > {ENTRIES};
+            delete from entry_about where seq > {ENTRIES};
+            delete from paper_class where position = 50;
+            update head set (seq, hash, recorded_at) =
+                (select seq, hash, recorded_at from entry where seq = {ENTRIES})"
+        ),
     )
     .await;
     let report = library.verify().await;
     let seqs: Vec<_> = report.findings.iter().map(Finding::seq).collect();
-    assert_eq!(seqs, [Some(12)], "{report}");
+    assert_eq!(seqs, [Some(ENTRIES + 1)], "{report}");
+    std::fs::remove_dir_all(library.vault.data.join("checkpoints")).unwrap();
+    assert!(
+        library.verify().await.is_clean(),
+        "only the checkpoint knew"
+    );
 }
 
 #[tokio::test]
@@ -478,8 +485,9 @@ async fn every_room_is_verified_even_one_that_only_a_stray_row_speaks_of() {
 #[tokio::test]
 async fn an_entry_of_an_unknown_kind_is_verified_in_the_chain_and_named() {
     let library = Library::open().await;
-    static KNOWN: &[Kind] = &[Kind::of::<PaperClassSet>()];
-    let report = verify(&library.owner, KNOWN, &library.vault, library.room)
+    let known = &KINDS[1..];
+    assert!(!known.iter().any(|kind| kind.name == "sheet_size_set"));
+    let report = verify(&library.owner, known, &library.vault, library.room)
         .await
         .unwrap();
     let unknown: Vec<_> = report.unknown.iter().collect();
