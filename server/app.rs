@@ -1,14 +1,15 @@
 //! What every request shares.
 
 use std::path::PathBuf;
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
 use crate::address::PublicAddress;
 use crate::board::Boards;
 use crate::clock::Clock;
-use crate::database::Database;
+use crate::database::{Database, Owner};
 use crate::identity::sessions::Sessions;
 use crate::kinds::KINDS;
+use crate::logbook::vault::Vault;
 use crate::logbook::{Head, Recording, Scribes};
 
 /// The program, running. Cheap to clone.
@@ -25,6 +26,8 @@ struct Parts {
     address: PublicAddress,
     data: PathBuf,
     sessions: Sessions,
+    owner: OnceLock<Owner>,
+    key_file: OnceLock<PathBuf>,
     boards: Arc<Boards>,
 }
 
@@ -49,8 +52,40 @@ impl App {
                 address,
                 data,
                 sessions: Sessions::default(),
+                owner: OnceLock::new(),
+                key_file: OnceLock::new(),
                 boards,
             }),
+        }
+    }
+
+    /// Lets the nightly jobs verify as the owner of the tables; the first one
+    /// named stays.
+    #[must_use]
+    pub fn with_owner(self, owner: Owner) -> Self {
+        self.parts.owner.get_or_init(|| owner);
+        self
+    }
+
+    /// Names a key file outside the data folder; the first one named stays.
+    #[must_use]
+    pub fn with_key_file(self, path: PathBuf) -> Self {
+        self.parts.key_file.get_or_init(|| path);
+        self
+    }
+
+    /// The database as the owner of the tables, where this instance may.
+    #[must_use]
+    pub fn owner(&self) -> Option<&Owner> {
+        self.parts.owner.get()
+    }
+
+    /// Where checkpoints and their key are.
+    #[must_use]
+    pub fn vault(&self) -> Vault {
+        Vault {
+            data: self.parts.data.clone(),
+            key_file: self.parts.key_file.get().cloned(),
         }
     }
 

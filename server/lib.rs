@@ -9,7 +9,7 @@ pub mod app;
 pub mod bench;
 /// The board of a room: what stands in each tray, and whether it is good.
 pub mod board;
-/// The pages of the book.
+/// The book's pages: entries, filters, checkpoints, the book as a file.
 pub mod book;
 /// The time, injected.
 pub mod clock;
