@@ -6,6 +6,7 @@ use std::sync::Arc;
 use crate::address::PublicAddress;
 use crate::clock::Clock;
 use crate::database::Database;
+use crate::identity::Entrance;
 use crate::identity::sessions::Sessions;
 use crate::kinds::KINDS;
 use crate::logbook::{Head, Recording, Scribes};
@@ -24,13 +25,20 @@ struct Parts {
     address: PublicAddress,
     data: PathBuf,
     sessions: Sessions,
+    entrance: Entrance,
 }
 
 impl App {
     /// Puts the program together. `data` is the folder for what is kept outside
     /// the database: the key and the checkpoints.
     #[must_use]
-    pub fn new(database: Database, clock: Clock, address: PublicAddress, data: PathBuf) -> Self {
+    pub fn new(
+        database: Database,
+        clock: Clock,
+        address: PublicAddress,
+        data: PathBuf,
+        entrance: Entrance,
+    ) -> Self {
         let scribes = Scribes::new(
             database.clone(),
             KINDS,
@@ -45,6 +53,7 @@ impl App {
                 address,
                 data,
                 sessions: Sessions::default(),
+                entrance,
             }),
         }
     }
@@ -83,5 +92,11 @@ impl App {
     #[must_use]
     pub fn sessions(&self) -> &Sessions {
         &self.parts.sessions
+    }
+
+    /// What stands at the door.
+    #[must_use]
+    pub fn entrance(&self) -> &Entrance {
+        &self.parts.entrance
     }
 }

@@ -3,48 +3,24 @@
 use time::OffsetDateTime;
 use uuid::Uuid;
 
+use super::cache::Standing;
 use super::{Membership, Person};
 use crate::database::{InstallationTx, RoomTx};
 use crate::error::{Error, Result};
 use crate::rights::Role;
 
-/// The person of a session that is still good.
-pub(super) async fn session(
-    tx: &mut InstallationTx,
-    secret_hash: &[u8],
-    now: OffsetDateTime,
-) -> Result<Option<Person>> {
-    let found = sqlx::query!(
-        r#"
-        select s.id as session, p.id, p.name, p.is_operator
-        from session s
-        join person p on p.id = s.person_id
-        where s.secret_hash = $1 and s.expires_at > $2
-        "#,
-        secret_hash,
-        now
-    )
-    .fetch_optional(tx.db())
-    .await?;
-    Ok(found.map(|row| Person {
-        id: row.id,
-        name: row.name,
-        session: Some(row.session),
-        is_operator: row.is_operator,
-    }))
-}
-
 /// The person's standing in the room of this short name.
-pub(super) async fn membership(
+pub(super) async fn standing(
     tx: &mut InstallationTx,
     person: Uuid,
     slug: &str,
-) -> Result<Option<Membership>> {
+) -> Result<Option<Standing>> {
     let found = sqlx::query!(
         r#"
-        select n.room_id, n.slug, n.name, n.closed_at, m.role
+        select n.room_id, n.slug, n.name, n.closed_at, m.role, h.seq
         from room_name n
         join membership m on m.room_id = n.room_id
+        join head h on h.room_id = n.room_id
         where n.slug = $2
             and m.person_id = $1
             and m.suspended_at is null
@@ -56,8 +32,59 @@ pub(super) async fn membership(
     .fetch_optional(tx.db())
     .await?;
     found
-        .map(|row| standing(row.room_id, row.slug, row.name, row.closed_at, &row.role))
+        .map(|row| {
+            Ok(Standing {
+                membership: membership(row.room_id, row.slug, row.name, row.closed_at, &row.role)?,
+                seq: row.seq,
+            })
+        })
         .transpose()
+}
+
+/// The standings of these persons in a room, those that have one.
+pub(super) async fn standings(tx: &mut RoomTx, persons: &[Uuid]) -> Result<Vec<(Uuid, Standing)>> {
+    let room = tx.room();
+    let found = sqlx::query!(
+        r#"
+        select m.person_id, n.slug, n.name, n.closed_at, m.role, h.seq
+        from membership m
+        join room_name n on n.room_id = m.room_id
+        join head h on h.room_id = m.room_id
+        where m.room_id = $1
+            and m.person_id = any($2)
+            and m.suspended_at is null
+            and m.ended_at is null
+        "#,
+        room,
+        persons
+    )
+    .fetch_all(tx.db())
+    .await?;
+    found
+        .into_iter()
+        .map(|row| {
+            let membership = membership(room, row.slug, row.name, row.closed_at, &row.role)?;
+            let seq = row.seq;
+            Ok((row.person_id, Standing { membership, seq }))
+        })
+        .collect()
+}
+
+/// Where the books of these rooms end.
+pub(super) async fn heads(tx: &mut InstallationTx, rooms: &[Uuid]) -> Result<Vec<(Uuid, i64)>> {
+    if rooms.is_empty() {
+        return Ok(Vec::new());
+    }
+    let found = sqlx::query!(
+        "select room_id, seq from head where room_id = any($1)",
+        rooms
+    )
+    .fetch_all(tx.db())
+    .await?;
+    Ok(found
+        .into_iter()
+        .map(|row| (row.room_id, row.seq))
+        .collect())
 }
 
 /// Every room the person may enter, by name.
@@ -79,11 +106,11 @@ pub(super) async fn memberships(tx: &mut InstallationTx, person: Uuid) -> Result
     .await?;
     found
         .into_iter()
-        .map(|row| standing(row.room_id, row.slug, row.name, row.closed_at, &row.role))
+        .map(|row| membership(row.room_id, row.slug, row.name, row.closed_at, &row.role))
         .collect()
 }
 
-fn standing(
+fn membership(
     room: Uuid,
     slug: String,
     room_name: String,
@@ -130,6 +157,7 @@ pub(super) async fn token(
             and t.expires_at > $3
             and m.suspended_at is null
             and m.ended_at is null
+            and p.suspended_at is null
         "#,
         room,
         id,
@@ -148,7 +176,7 @@ pub(super) async fn token(
                     session: None,
                     is_operator: row.is_operator,
                 },
-                membership: standing(room, row.slug, row.room_name, row.closed_at, &row.role)?,
+                membership: membership(room, row.slug, row.room_name, row.closed_at, &row.role)?,
             })
         })
         .transpose()
