@@ -286,6 +286,7 @@ create table mix (
     mixed_seq bigint not null,
     tray_id uuid,
     discarded_at timestamptz,
+    discarded_into text,
     last_seq bigint not null,
     primary key (room_id, id),
     constraint mix_product_fkey foreign key (room_id, product_id) references product (room_id, id),
@@ -293,6 +294,7 @@ create table mix (
 );
 -- One mix stands in a tray at a time.
 create unique index mix_tray_key on mix (room_id, tray_id) where tray_id is not null;
+create index mix_container_idx on mix (room_id, lower(discarded_into)) where discarded_into is not null;
 
 create table mix_capacity (
     room_id uuid not null,

@@ -5,6 +5,8 @@
 pub mod address;
 /// What every request shares.
 pub mod app;
+/// The bench: lines and trays.
+pub mod bench;
 /// The time, injected.
 pub mod clock;
 /// What the program does on the command line.
@@ -21,9 +23,17 @@ pub mod identity;
 pub mod kinds;
 /// The room's book: entries, their hash chain, checkpoints and verification.
 pub mod logbook;
+/// Mixes: working solutions from mixing to discarding.
+pub mod mixes;
+/// Papers: sheet sizes and paper classes.
+pub mod papers;
 /// What can be wrong with what somebody asked.
 pub mod problem;
+/// Products: what the room mixes from.
+pub mod products;
 /// Who may do what: one table.
 pub mod rights;
+/// Notes of sheets, and what they used up.
+pub mod sheets;
 /// What all pages share.
 pub mod web;

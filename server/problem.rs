@@ -3,6 +3,8 @@
 
 use uuid::Uuid;
 
+use crate::darkroom::incompatibility::Clash;
+
 /// One thing that is wrong.
 #[derive(Clone, Debug, Eq, PartialEq)]
 pub enum Problem {
@@ -86,6 +88,12 @@ pub enum Problem {
         /// What covers a print.
         least_ul: i64,
     },
+    /// What is in the container and what would be poured must not meet.
+    MustNotMeet(Clash),
+    /// Not in one container, unless the contractor's written acceptance is on file.
+    NotInOneContainer(Clash),
+    /// One of the two is of no stated group, and the unknown goes with nothing.
+    UnknownGroups,
     /// The product has no safety data, so nobody mixes it.
     NoSafetyData,
     /// Only a steward mixes this product.

@@ -1,5 +1,6 @@
 //! A room's book, open for writing: the one way an entry comes about.
 
+use sha2::{Digest, Sha256};
 use time::OffsetDateTime;
 use uuid::Uuid;
 
@@ -9,9 +10,6 @@ use super::store;
 use crate::clock::{Clock, micros};
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
-
-/// The kind of entry 1 of a demo room.
-pub const DEMO: &str = "demo";
 
 /// The client's own name for one request: 16 bytes, never used for another.
 pub type Key = [u8; 16];
@@ -107,6 +105,7 @@ pub struct Book<'t> {
     now: OffsetDateTime,
     asked: Asked,
     first: Option<(i64, Vec<About>)>,
+    ids: u32,
 }
 
 impl<'t> Book<'t> {
@@ -124,7 +123,7 @@ impl<'t> Book<'t> {
         let head = store::lock_head(tx).await?.ok_or(Error::NotFound)?;
         if let Recording::Demo(_) = recording
             && head.seq > 0
-            && store::first_kind(tx).await?.as_deref() != Some(DEMO)
+            && store::first_kind(tx).await?.as_deref() != Some(chain::DEMO_KIND)
         {
             return Err(Error::fault("only a demo room takes another clock"));
         }
@@ -137,6 +136,7 @@ impl<'t> Book<'t> {
             now,
             asked,
             first: None,
+            ids: 0,
         })
     }
 
@@ -180,6 +180,22 @@ impl<'t> Book<'t> {
     #[must_use]
     pub fn actor(&self) -> Option<Uuid> {
         self.asked.actor
+    }
+
+    /// An id for a new thing: of the usual time-ordered shape, its random part
+    /// drawn from the book itself, so that the same book comes about twice.
+    pub fn new_id(&mut self) -> Uuid {
+        self.ids += 1;
+        let mut hasher = Sha256::new();
+        hasher.update(b"wetside.id");
+        hasher.update(self.tx.room());
+        hasher.update(self.head.hash);
+        hasher.update(self.ids.to_be_bytes());
+        let drawn: [u8; 32] = hasher.finalize().into();
+        let mut random = [0; 10];
+        random.copy_from_slice(&drawn[..10]);
+        let millis = u64::try_from(micros(self.now) / 1_000).unwrap_or(0);
+        uuid::Builder::from_unix_timestamp_millis(millis, &random).into_uuid()
     }
 
     /// The last entry's place.

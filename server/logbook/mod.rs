@@ -11,13 +11,22 @@ use crate::error::Result;
 
 mod ask;
 mod book;
+/// The hash chain and the walk that verifies it.
 pub mod chain;
+/// Signed marks outside the database.
+pub mod checkpoint;
 mod entry;
+/// The book as a file for anyone outside.
+pub mod export;
+/// The installation's key file.
+pub mod keys;
 mod scribe;
+/// The chain compared with its checkpoints.
+pub mod seals;
 mod store;
 
 pub use ask::{Author, Composed, Done, Grouped};
-pub use book::{Asked, Book, DEMO, Draft, Fingerprint, Head, Key, Recording};
+pub use book::{Asked, Book, Draft, Fingerprint, Head, Key, Recording};
 pub use entry::{About, Entry, Kind, Kinds, Placed, SeenBy, Written};
 pub use scribe::{OnCommit, Scribes};
 

@@ -1,0 +1,10 @@
+//! The bench: lines of trays in the order prints travel, each tray with its
+//! inside measurements.
+
+pub mod actions;
+mod entries;
+pub mod starter;
+mod store;
+
+pub use entries::{LineSet, TraySet};
+pub use store::{Line, Tray, line, lines, tray, trays};

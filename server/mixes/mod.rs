@@ -1,0 +1,13 @@
+//! Mixes: working solutions, from the moment they are mixed until they are
+//! discarded.
+//!
+//! A mix entry freezes every figure that later folds need: capacity per paper
+//! class, life, dilution, product version. What a product is changed to later
+//! touches no mix that stands.
+
+pub mod actions;
+mod entries;
+mod store;
+
+pub use entries::{Discarded, FrozenCapacity, Mixed, RULES};
+pub use store::{Mix, capacities, mix, standing};

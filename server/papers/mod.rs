@@ -1,0 +1,12 @@
+//! Papers: the sheet sizes and paper classes a room prints on.
+//!
+//! Both are set, whole, by entries; a retired one stays for what was printed on
+//! it and is offered no more.
+
+pub mod actions;
+mod entries;
+pub mod starter;
+mod store;
+
+pub use entries::{PaperClassSet, SheetSizeSet};
+pub use store::{PaperClass, SheetSize, paper_classes, sheet_sizes};

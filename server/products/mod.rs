@@ -1,0 +1,13 @@
+//! Products: what the room mixes from, with every figure its sheet or the trade
+//! gives: dilutions, lives, capacities per paper class, safety data.
+//!
+//! A product is set, whole, by one entry; each change is a new version. A mix
+//! freezes the figures of the version it was mixed from.
+
+pub mod actions;
+mod entries;
+pub mod starter;
+mod store;
+
+pub use entries::{CapacityFigure, DilutionFigures, Kind, ProductSet, parse_group};
+pub use store::{Product, groups, product, products};

@@ -1,0 +1,14 @@
+//! Notes of sheets: what went down a line, by whom, and how much of each mix in
+//! it that used up.
+//!
+//! A note wears every mix that stood in the line when it happened. Its entry
+//! stores the wear it computed; a reversal takes exactly that off again.
+
+pub mod actions;
+mod compose;
+mod entries;
+mod store;
+
+pub use compose::NewNote;
+pub use entries::{NoteUndone, Noted, Wear};
+pub use store::{Pass, pass};
