@@ -23,6 +23,8 @@ pub mod identity;
 pub mod kinds;
 /// The room's book: entries, their hash chain, checkpoints and verification.
 pub mod logbook;
+/// Members: who is in a room and as what.
+pub mod members;
 /// Mixes: working solutions from mixing to discarding.
 pub mod mixes;
 /// Papers: sheet sizes and paper classes.
@@ -33,6 +35,8 @@ pub mod problem;
 pub mod products;
 /// Who may do what: one table.
 pub mod rights;
+/// Rooms: their rules, how they open and close.
+pub mod rooms;
 /// Notes of sheets, and what they used up.
 pub mod sheets;
 /// What all pages share.

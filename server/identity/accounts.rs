@@ -309,8 +309,6 @@ pub struct NewPassword {
     pub present: String,
     /// The new one.
     pub new: String,
-    /// The new one again.
-    pub again: String,
 }
 
 /// Changes the password. Every other log-in ends, this one gets a new secret,
@@ -327,8 +325,8 @@ pub async fn change_password(
     let account = account_of(app, person.id).await?;
     let names = names_beside(app, person.id, &account.1).await?;
     let names: Vec<&str> = names.iter().map(String::as_str).collect();
-    let new = Password::choose(&typed.new, &typed.again, &names)
-        .map_err(|problem| Error::field("new", problem))?;
+    let new = Password::choose(&typed.new, &names)
+        .map_err(|problem| Error::field("new_password", problem))?;
     check_present(app, person.id, &account.0.password_hash, &typed.present).await?;
     let hash = app.entrance().hasher.hash(&new).await?;
     let (id, agent, now) = (person.id, client.agent.clone(), app.clock().now());
@@ -338,7 +336,7 @@ pub async fn change_password(
         .installation(move |tx| {
             Box::pin(async move {
                 if !store::replace_hash(tx, id, &old, &hash).await? {
-                    return Err(Error::field("present", Problem::PasswordWrong));
+                    return Err(Error::field("current_password", Problem::PasswordWrong));
                 }
                 sessions::store::end_all(tx, id, None).await?;
                 store::forget_devices(tx, id).await?;
@@ -363,7 +361,7 @@ async fn check_present(app: &App, person: Uuid, hash: &str, typed: &str) -> Resu
         .installation(move |tx| Box::pin(async move { counted.count(tx, now).await }))
         .await?;
     if !app.entrance().hasher.verify(typed, Some(hash)).await? {
-        return Err(Error::field("present", Problem::PasswordWrong));
+        return Err(Error::field("current_password", Problem::PasswordWrong));
     }
     app.database()
         .installation(move |tx| Box::pin(async move { tries.give_back(tx, now).await }))

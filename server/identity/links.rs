@@ -243,14 +243,14 @@ async fn check_reset(app: &App, link: &Link) -> Result<()> {
 ///
 /// # Errors
 /// [`Problem::LinkDead`]; what is wrong with the password.
-pub async fn reset(app: &App, secret: &Secret, typed: &str, again: &str) -> Result<()> {
+pub async fn reset(app: &App, secret: &Secret, typed: &str) -> Result<()> {
     let link = look(app, Kind::Reset, secret).await?;
     let person = link.person.ok_or_else(dead)?;
     let name = link.log_in_name.unwrap_or_default();
     let names = accounts::names_beside(app, person, &name).await?;
     let names: Vec<&str> = names.iter().map(String::as_str).collect();
-    let password = Password::choose(typed, again, &names)
-        .map_err(|problem| Error::field("password", problem))?;
+    let password =
+        Password::choose(typed, &names).map_err(|problem| Error::field("password", problem))?;
     let password_hash = app.entrance().hasher.hash(&password).await?;
     let (id, now) = (link.id, app.clock().now());
     app.database()
@@ -302,4 +302,15 @@ pub async fn revoke(tx: &mut RoomTx, link: Uuid, now: OffsetDateTime) -> Result<
 /// The database's.
 pub async fn open_of(tx: &mut RoomTx, maker: Uuid, now: OffsetDateTime) -> Result<Vec<Uuid>> {
     store::open_of(tx, maker, now).await
+}
+
+/// Writes down a link that belongs to no room.
+///
+/// # Errors
+/// That the database is away.
+pub async fn write(app: &App, link: NewLink, secret: &Secret) -> Result<()> {
+    let (hash, now) = (secret.hash(), app.clock().now());
+    app.database()
+        .installation(move |tx| Box::pin(async move { store::insert(tx, &link, &hash, now).await }))
+        .await
 }

@@ -37,12 +37,12 @@ impl std::fmt::Debug for Password {
 }
 
 impl Password {
-    /// Accepts a password as typed twice. It may not hold any of `names`: the
-    /// log-in name, the room's name. There is no rule of composition.
+    /// Accepts a password as typed. It may not hold any of `names`: the log-in
+    /// name, the room's name. There is no rule of composition.
     ///
     /// # Errors
     /// What is wrong with it.
-    pub fn choose(typed: &str, again: &str, names: &[&str]) -> Result<Self, Problem> {
+    pub fn choose(typed: &str, names: &[&str]) -> Result<Self, Problem> {
         let password = normal(typed);
         let length = password.chars().count();
         if length == 0 {
@@ -53,9 +53,6 @@ impl Password {
         }
         if length > MOST {
             return Err(Problem::TooLong(MOST));
-        }
-        if password != normal(again) {
-            return Err(Problem::PasswordsDiffer);
         }
         if super::easy::is_easy(&password, names) {
             return Err(Problem::PasswordEasy);

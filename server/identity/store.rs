@@ -3,8 +3,8 @@
 use time::OffsetDateTime;
 use uuid::Uuid;
 
+use super::Membership;
 use super::cache::Standing;
-use super::{Membership, Person};
 use crate::database::{InstallationTx, RoomTx};
 use crate::error::{Error, Result};
 use crate::rights::Role;
@@ -110,7 +110,7 @@ pub(super) async fn memberships(tx: &mut InstallationTx, person: Uuid) -> Result
         .collect()
 }
 
-fn membership(
+pub(super) fn membership(
     room: Uuid,
     slug: String,
     room_name: String,
@@ -124,60 +124,4 @@ fn membership(
         role: Role::parse(role).ok_or_else(|| Error::fault(format!("no such role: {role}")))?,
         is_closed: closed_at.is_some(),
     })
-}
-
-/// What a token's row says, with its person and their standing.
-pub(super) struct TokenRow {
-    pub(super) secret_hash: Vec<u8>,
-    pub(super) scopes: Vec<String>,
-    pub(super) person: Person,
-    pub(super) membership: Membership,
-}
-
-/// A token that is still good, of a person who is still a member.
-pub(super) async fn token(
-    tx: &mut RoomTx,
-    id: Uuid,
-    now: OffsetDateTime,
-) -> Result<Option<TokenRow>> {
-    let room = tx.room();
-    let found = sqlx::query!(
-        r#"
-        select
-            t.secret_hash, t.scopes,
-            p.id as person_id, p.name as person_name, p.is_operator,
-            n.slug, n.name as room_name, n.closed_at, m.role
-        from token t
-        join person p on p.id = t.person_id
-        join membership m on m.room_id = t.room_id and m.person_id = t.person_id
-        join room_name n on n.room_id = t.room_id
-        where t.room_id = $1
-            and t.id = $2
-            and t.revoked_at is null
-            and t.expires_at > $3
-            and m.suspended_at is null
-            and m.ended_at is null
-            and p.suspended_at is null
-        "#,
-        room,
-        id,
-        now
-    )
-    .fetch_optional(tx.db())
-    .await?;
-    found
-        .map(|row| {
-            Ok(TokenRow {
-                secret_hash: row.secret_hash,
-                scopes: row.scopes,
-                person: Person {
-                    id: row.person_id,
-                    name: row.person_name,
-                    session: None,
-                    is_operator: row.is_operator,
-                },
-                membership: membership(room, row.slug, row.room_name, row.closed_at, &row.role)?,
-            })
-        })
-        .transpose()
 }
