@@ -29,6 +29,8 @@ pub mod identity;
 pub mod kinds;
 /// The room's book: entries, their hash chain, checkpoints and verification.
 pub mod logbook;
+/// Members: who is in a room and as what.
+pub mod members;
 /// Mixes: working solutions from mixing to discarding.
 pub mod mixes;
 /// What a person should know.

@@ -123,6 +123,12 @@ pub enum Problem {
     LastSteward,
     /// A steward does not do this to themself.
     NotToOneself,
+    /// It is as asked already.
+    Unchanged,
+    /// The person's access to the room has ended; only an invitation brings them back.
+    AccessEnded,
+    /// A token can do no more than its person, and nothing is no use.
+    NotAScope,
     /// The person is a member already.
     AlreadyMember,
     /// A reset link for this person is made by themself or on the machine.
