@@ -20,6 +20,8 @@ pub mod book;
 pub mod emergency;
 /// People and how they get in.
 pub mod identity;
+/// The people of a room.
+pub mod members;
 /// Mixing and discarding.
 pub mod mixes;
 /// What a person should know.
