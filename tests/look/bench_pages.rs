@@ -40,7 +40,7 @@ pub(crate) fn moment(words: &str) -> Moment {
     }
 }
 
-fn shape() -> TrayShape {
+pub(crate) fn shape() -> TrayShape {
     TrayShape {
         long_tenths_mm: 3_000,
         short_tenths_mm: 2_500,
