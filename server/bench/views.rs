@@ -74,7 +74,7 @@ pub struct LinePage {
     pub problems: Problems,
 }
 
-/// A tray as typed, lengths in millimetres.
+/// A tray as typed, lengths in the room's unit.
 #[derive(Debug, Clone, Default, Deserialize)]
 #[serde(default)]
 pub struct TrayForm {
@@ -109,4 +109,6 @@ pub struct TrayFormPage {
     pub form: TrayForm,
     /// What to mend.
     pub problems: Problems,
+    /// `mm` or `in`: what bare numbers are.
+    pub unit: String,
 }

@@ -114,6 +114,7 @@ fn line(shell: Shell) -> String {
 fn tray_form(shell: Shell) -> String {
     let page = TrayFormPage {
         shell,
+        unit: "mm".to_owned(),
         id: Some("t1".to_owned()),
         line_id: "a".to_owned(),
         line: "Long bench".to_owned(),

@@ -7,6 +7,7 @@
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
 
 mod bench_pages;
+mod colours;
 mod desk_pages;
 mod people_pages;
 mod rules;
