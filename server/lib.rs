@@ -31,7 +31,7 @@ pub mod kinds;
 pub mod logbook;
 /// Members: who is in a room and as what.
 pub mod members;
-/// Mixes: working solutions from mixing to discarding.
+/// Mixing and discarding.
 pub mod mixes;
 /// What a person should know.
 pub mod notices;
