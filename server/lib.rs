@@ -47,6 +47,8 @@ pub mod reckon;
 pub mod rights;
 /// Rooms and their settings.
 pub mod rooms;
+/// Every route.
+pub mod router;
 /// Notes of sheets, and what they used up.
 pub mod sheets;
 /// Trays, one by one.
