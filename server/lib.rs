@@ -3,6 +3,8 @@
 
 /// The public address: the only source of links, cookies and hosts.
 pub mod address;
+/// The second skin: the same actions as JSON.
+pub mod api;
 /// What every request shares.
 pub mod app;
 /// The bench: lines and trays.
@@ -19,6 +21,8 @@ pub mod database;
 pub mod error;
 /// Who somebody is, and what that lets them do.
 pub mod identity;
+/// Rules for values that both skins read.
+pub mod input;
 /// Every kind of entry.
 pub mod kinds;
 /// The room's book: entries, their hash chain, checkpoints and verification.
@@ -33,6 +37,8 @@ pub mod problem;
 pub mod products;
 /// Who may do what: one table.
 pub mod rights;
+/// The whole router, and what is listed of each route.
+pub mod router;
 /// Notes of sheets, and what they used up.
 pub mod sheets;
 /// What all pages share.

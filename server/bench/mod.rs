@@ -2,9 +2,12 @@
 //! inside measurements.
 
 pub mod actions;
+pub mod api;
 mod entries;
+pub mod input;
 pub mod starter;
 mod store;
 
+pub use api::api;
 pub use entries::{LineSet, TraySet};
 pub use store::{Line, Tray, line, lines, tray, trays};

@@ -6,8 +6,11 @@
 //! touches no mix that stands.
 
 pub mod actions;
+pub mod api;
 mod entries;
+pub mod input;
 mod store;
 
+pub use api::api;
 pub use entries::{Discarded, FrozenCapacity, Mixed, RULES};
 pub use store::{Mix, capacities, mix, standing};

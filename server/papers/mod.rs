@@ -4,9 +4,12 @@
 //! it and is offered no more.
 
 pub mod actions;
+pub mod api;
 mod entries;
+pub mod input;
 pub mod starter;
 mod store;
 
+pub use api::api;
 pub use entries::{PaperClassSet, SheetSizeSet};
 pub use store::{PaperClass, SheetSize, paper_classes, sheet_sizes};

@@ -5,9 +5,12 @@
 //! freezes the figures of the version it was mixed from.
 
 pub mod actions;
+pub mod api;
 mod entries;
+pub mod input;
 pub mod starter;
 mod store;
 
+pub use api::api;
 pub use entries::{CapacityFigure, DilutionFigures, Kind, ProductSet, parse_group};
 pub use store::{Product, groups, product, products};

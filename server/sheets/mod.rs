@@ -5,10 +5,13 @@
 //! stores the wear it computed; a reversal takes exactly that off again.
 
 pub mod actions;
+pub mod api;
 mod compose;
 mod entries;
+pub mod input;
 mod store;
 
+pub use api::api;
 pub use compose::NewNote;
 pub use entries::{NoteUndone, Noted, Wear};
-pub use store::{Pass, pass};
+pub use store::{Pass, pass, passes};

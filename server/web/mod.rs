@@ -3,3 +3,4 @@
 pub mod failure;
 pub mod forms;
 pub mod guards;
+pub mod messages;
