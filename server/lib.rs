@@ -9,6 +9,10 @@ pub mod api;
 pub mod app;
 /// The bench: lines and trays.
 pub mod bench;
+/// The board of a room: what stands in each tray, and whether it is good.
+pub mod board;
+/// The book's pages: entries, filters, checkpoints, the book as a file.
+pub mod book;
 /// The time, injected.
 pub mod clock;
 /// What the program does on the command line.
@@ -17,6 +21,8 @@ pub mod commands;
 pub mod darkroom;
 /// Transactions, roles, migrations and the private PostgreSQL cluster.
 pub mod database;
+/// What to do first when something went wrong.
+pub mod emergency;
 /// What can go wrong, by meaning.
 pub mod error;
 /// Who somebody is, and what that lets them do.
@@ -27,19 +33,29 @@ pub mod input;
 pub mod kinds;
 /// The room's book: entries, their hash chain, checkpoints and verification.
 pub mod logbook;
+/// Members: who is in a room and as what.
+pub mod members;
 /// Mixes: working solutions from mixing to discarding.
 pub mod mixes;
+/// What a person should know.
+pub mod notices;
 /// Papers: sheet sizes and paper classes.
 pub mod papers;
 /// What can be wrong with what somebody asked.
 pub mod problem;
 /// Products: what the room mixes from.
 pub mod products;
+/// The trade's arithmetic as questions, a line each.
+pub mod reckon;
 /// Who may do what: one table.
 pub mod rights;
+/// Rooms and their settings.
+pub mod rooms;
 /// The whole router, and what is listed of each route.
 pub mod router;
 /// Notes of sheets, and what they used up.
 pub mod sheets;
+/// Trays, one by one.
+pub mod trays;
 /// What all pages share.
 pub mod web;

@@ -14,9 +14,8 @@ use super::MOST_KILOBYTES;
 use crate::error::Error;
 use crate::web::failure::Failure;
 use crate::web::messages;
-
-/// The mark of this skin, whose numbers are JSON's.
-const MARK: char = '.';
+use crate::web::messages::api as words;
+use crate::web::numbers::Numbers;
 
 /// What is wrong with a request as a request, whatever it asks for.
 #[derive(Clone, Copy, Debug, Eq, PartialEq)]
@@ -67,12 +66,12 @@ impl Fault {
 
     fn sentence(self) -> String {
         match self {
-            Self::NoSuchRoute => messages::no_such_route().to_owned(),
-            Self::OtherMethod => messages::other_method().to_owned(),
-            Self::OtherType => messages::send_json().to_owned(),
-            Self::BrokenJson => messages::broken_json().to_owned(),
-            Self::TooLarge => messages::body_too_large(MOST_KILOBYTES),
-            Self::OtherHost => messages::other_host().to_owned(),
+            Self::NoSuchRoute => words::no_such_route().to_owned(),
+            Self::OtherMethod => words::other_method().to_owned(),
+            Self::OtherType => words::send_json().to_owned(),
+            Self::BrokenJson => words::broken_json().to_owned(),
+            Self::TooLarge => words::body_too_large(MOST_KILOBYTES),
+            Self::OtherHost => words::other_host().to_owned(),
         }
     }
 }
@@ -178,10 +177,10 @@ const fn kind(error: &Error) -> &'static str {
 
 fn sentence(error: &Error) -> String {
     match error {
-        Error::Unauthenticated => messages::token_needed().to_owned(),
-        Error::Forbidden => messages::token_too_weak().to_owned(),
-        Error::Mismatch => messages::key_used().to_owned(),
-        other => messages::failure(other, MARK),
+        Error::Unauthenticated => words::token_needed().to_owned(),
+        Error::Forbidden => words::token_too_weak().to_owned(),
+        Error::Mismatch => words::key_used().to_owned(),
+        other => messages::failure(other, Numbers::default()),
     }
 }
 
@@ -193,7 +192,7 @@ fn fields(error: &Error) -> Vec<FieldOut> {
         .iter()
         .map(|(field, problem)| FieldOut {
             field: field.to_owned(),
-            sentence: messages::problem(problem, MARK),
+            sentence: messages::problem(problem, Numbers::default()),
         })
         .collect()
 }

@@ -4,10 +4,10 @@ use time::OffsetDateTime;
 use uuid::Uuid;
 
 use super::book::{Fingerprint, Head, Key};
-use super::chain::Link;
+use super::chain::{self, Link};
 use super::entry::About;
 use crate::clock::moment;
-use crate::database::RoomTx;
+use crate::database::{InstallationTx, RoomTx};
 use crate::error::{Error, Result};
 
 /// Locks the room's head: the first statement of every write, alone.
@@ -28,6 +28,50 @@ pub(super) async fn lock_head(tx: &mut RoomTx) -> Result<Option<Head>> {
             })
         })
         .transpose()
+}
+
+/// Where the room's book ends, as this transaction sees it.
+///
+/// # Errors
+/// [`Error::NotFound`] for a room without a book.
+pub async fn head(tx: &mut RoomTx) -> Result<Head> {
+    let room = tx.room();
+    let found = sqlx::query!(
+        "select seq, hash, recorded_at from head where room_id = $1",
+        room
+    )
+    .fetch_optional(tx.db())
+    .await?
+    .ok_or(Error::NotFound)?;
+    Ok(Head {
+        seq: found.seq,
+        hash: hash_of(found.hash)?,
+        recorded_at: found.recorded_at,
+    })
+}
+
+/// Where the books of these rooms end.
+///
+/// # Errors
+/// The database's.
+pub async fn heads(tx: &mut InstallationTx, rooms: &[Uuid]) -> Result<Vec<(Uuid, Head)>> {
+    let found = sqlx::query!(
+        "select room_id, seq, hash, recorded_at from head where room_id = any($1)",
+        rooms
+    )
+    .fetch_all(tx.db())
+    .await?;
+    found
+        .into_iter()
+        .map(|row| {
+            let head = Head {
+                seq: row.seq,
+                hash: hash_of(row.hash)?,
+                recorded_at: row.recorded_at,
+            };
+            Ok((row.room_id, head))
+        })
+        .collect()
 }
 
 /// Reads 32 bytes from a column.
@@ -120,15 +164,17 @@ pub(super) async fn insert_entries(tx: &mut RoomTx, rows: EntryRows) -> Result<(
     sqlx::query!(
         r#"
         insert into entry (
-            room_id, seq, prev, hash, kind, actor, key, fingerprint, happened_at, recorded_at, payload
+            room_id, version, seq, prev, hash, kind, actor, key, fingerprint, happened_at,
+            recorded_at, payload
         )
-        select $1, t.*
+        select $1, $2::smallint, t.*
         from unnest(
-            $2::bigint[], $3::bytea[], $4::bytea[], $5::text[], $6::uuid[], $7::bytea[],
-            $8::bytea[], $9::timestamptz[], $10::timestamptz[], $11::bytea[]
+            $3::bigint[], $4::bytea[], $5::bytea[], $6::text[], $7::uuid[], $8::bytea[],
+            $9::bytea[], $10::timestamptz[], $11::timestamptz[], $12::bytea[]
         ) t
         "#,
         room,
+        i16::from(chain::VERSION),
         &rows.seq,
         &rows.prev,
         &rows.hash,

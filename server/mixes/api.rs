@@ -8,7 +8,6 @@ use super::actions::{self, NewDiscard, NewMix};
 use super::{Mix, capacities, input, mix, standing};
 use crate::api::{By, Input, Made, Page, Paging, Route, Writing, moment_text};
 use crate::error::{Error, Result};
-use crate::input::name;
 use crate::problem::Problems;
 use crate::rights::{self, Discard, LookAtBoard};
 
@@ -136,9 +135,7 @@ async fn one(by: By<LookAtBoard>, id: Uuid) -> Result<MixInFullOut> {
 pub struct MixIn {
     /// The tray it goes into.
     pub tray_id: Uuid,
-    /// What it is mixed from.
-    pub product_id: Uuid,
-    /// How, as the product knows it.
+    /// The product's dilution.
     pub dilution_id: Uuid,
     /// All of it, in microlitres.
     #[schema(minimum = 1_000, maximum = 1_000_000_000)]
@@ -153,7 +150,6 @@ impl Input for MixIn {
 async fn add(by: Writing<rights::Mix>, mix: MixIn) -> Result<Made> {
     let new = NewMix {
         tray_id: mix.tray_id,
-        product_id: mix.product_id,
         dilution_id: mix.dilution_id,
         volume_ul: input::mixed(mix.volume_ul).map_err(|no| Error::field("volume", no))?,
     };
@@ -165,13 +161,11 @@ async fn add(by: Writing<rights::Mix>, mix: MixIn) -> Result<Made> {
 #[derive(Debug, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]
 pub struct DiscardIn {
-    /// The tray it stands in.
-    pub tray_id: Uuid,
     /// How much is poured off, in microlitres.
     #[schema(minimum = 0, maximum = 1_000_000_000)]
     pub volume_ul: i64,
     /// The container, as the steward named it.
-    #[schema(max_length = 80)]
+    #[schema(max_length = 60)]
     pub container: String,
 }
 
@@ -183,10 +177,9 @@ impl DiscardIn {
     fn read(self, mix_id: Uuid) -> Result<NewDiscard> {
         let mut problems = Problems::default();
         let volume = problems.take("volume", input::poured_off(self.volume_ul));
-        let container = problems.take("container", name(&self.container));
+        let container = problems.take("container", input::container(&self.container));
         match (volume, container) {
             (Some(volume_ul), Some(container)) => Ok(NewDiscard {
-                tray_id: self.tray_id,
                 mix_id,
                 volume_ul,
                 container,

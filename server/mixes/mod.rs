@@ -9,8 +9,15 @@ pub mod actions;
 pub mod api;
 mod entries;
 pub mod input;
+mod pages;
 mod store;
+/// Its pages, as templates want them.
+pub mod views;
+mod worksheet;
 
 pub use api::api;
 pub use entries::{Discarded, FrozenCapacity, Mixed, RULES};
+pub(crate) use pages::cautions;
+pub use pages::pages;
 pub use store::{Mix, capacities, mix, standing};
+pub(crate) use worksheet::step;

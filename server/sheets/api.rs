@@ -9,7 +9,7 @@ use super::{NewNote, Pass, input, pass, passes};
 use crate::api::{By, Input, Made, Page, Paging, Route, Writing, moment_text};
 use crate::clock::micros;
 use crate::error::{Error, Result};
-use crate::input::{moment, note};
+use crate::input::moment;
 use crate::problem::Problems;
 use crate::rights::{NoteSheets, ReadBook, UndoNote};
 
@@ -145,7 +145,7 @@ async fn add(by: Writing<NoteSheets>, note: NoteIn) -> Result<Made> {
 #[serde(deny_unknown_fields)]
 pub struct UndoIn {
     /// Why; a steward who corrects somebody must say.
-    #[schema(max_length = 200)]
+    #[schema(max_length = 300)]
     #[serde(default)]
     pub reason: String,
 }
@@ -153,7 +153,7 @@ pub struct UndoIn {
 impl Input for UndoIn {}
 
 async fn undo(by: Writing<UndoNote>, id: Uuid, undo: UndoIn) -> Result<Made> {
-    let reason = note(&undo.reason).map_err(|problem| Error::field("reason", problem))?;
+    let reason = input::reason(&undo.reason).map_err(|problem| Error::field("reason", problem))?;
     let undo = Undo {
         pass_id: id,
         reason,

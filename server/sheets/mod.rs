@@ -9,9 +9,13 @@ pub mod api;
 mod compose;
 mod entries;
 pub mod input;
+mod pages;
 mod store;
+/// Its pages, as templates want them.
+pub mod views;
 
 pub use api::api;
 pub use compose::NewNote;
 pub use entries::{NoteUndone, Noted, Wear};
-pub use store::{Pass, pass, passes};
+pub use pages::pages;
+pub use store::{Pass, WornByClass, pass, pass_at, passes, worn_by_class};

@@ -1,0 +1,8 @@
+//! Trays, one by one: what stands there, why it is judged so, what happened.
+
+mod pages;
+mod sums;
+/// Its page, as the template wants it.
+pub mod views;
+
+pub use pages::pages;
