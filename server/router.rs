@@ -6,8 +6,9 @@
 use axum::Router;
 use axum::extract::{DefaultBodyLimit, Extension, Request};
 use axum::handler::Handler;
-use axum::http::Method;
-use axum::middleware::{from_fn, from_fn_with_state};
+use axum::http::{HeaderName, Method};
+use axum::middleware::{Next, from_fn, from_fn_with_state};
+use axum::response::Response;
 use axum::routing::{MethodFilter, on};
 use tower_http::catch_panic::CatchPanicLayer;
 use tower_http::request_id::{MakeRequestUuid, PropagateRequestIdLayer, SetRequestIdLayer};
@@ -17,7 +18,9 @@ use crate::error::Result;
 use crate::identity::{Permit, Skin};
 use crate::rights::{Right, Row};
 use crate::web::{assets, display, error_pages, guards, health, journal};
-use crate::{board, emergency, mixes, sheets, trays};
+use crate::{api, board, emergency, mixes, sheets, trays};
+
+const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
 
 /// A page's form may have so many bytes.
 const MOST_BYTES: usize = 64 * 1_024;
@@ -186,7 +189,7 @@ pub fn service(app: &App) -> Result<Router> {
         .layer(from_fn_with_state(app.clone(), guards::guard))
         .layer(from_fn_with_state(app.clone(), error_pages::in_words))
         .layer(Extension(Skin::Pages));
-    let all = pages.merge(quiet);
+    let all = pages.merge(quiet).merge(api::router(app)?);
     let base = app.address().base();
     let all = match base.is_empty() {
         true => all,
@@ -197,12 +200,19 @@ pub fn service(app: &App) -> Result<Router> {
         .layer(from_fn(journal::write))
         .layer(PropagateRequestIdLayer::x_request_id())
         .layer(SetRequestIdLayer::x_request_id(MakeRequestUuid))
+        .layer(from_fn(forget_foreign_id))
         .with_state(app.clone()))
+}
+
+/// The journal's number for a request is ours to give.
+async fn forget_foreign_id(mut request: Request, next: Next) -> Response {
+    request.headers_mut().remove(REQUEST_ID);
+    next.run(request).await
 }
 
 /// The id of a request, as its answer carries it.
 #[must_use]
 pub fn request_id(request: &Request) -> Option<String> {
-    let id = request.headers().get("x-request-id")?;
+    let id = request.headers().get(REQUEST_ID)?;
     id.to_str().ok().map(str::to_owned)
 }
