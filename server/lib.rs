@@ -60,3 +60,7 @@ pub mod sheets;
 pub mod trays;
 /// What all pages share.
 pub mod web;
+/// What a new room starts with.
+pub mod starters;
+/// A demo room of invented people.
+pub mod demo;

@@ -8,3 +8,11 @@ pub mod cluster;
 pub mod reckon;
 /// `wetside verify`
 pub mod verify;
+/// Reaching an installation.
+pub mod installation;
+/// `wetside serve`
+pub mod serve;
+/// `wetside migrate`
+pub mod migrate;
+/// `wetside demo`
+pub mod demo;
