@@ -22,6 +22,8 @@ create table person (
     password_hash text not null,
     is_operator boolean not null default false,
     created_at timestamptz not null,
+    -- The whole account, by the machine; a room suspends a membership.
+    suspended_at timestamptz,
     reset_seen_at timestamptz
 );
 
@@ -78,11 +80,14 @@ create table invitation (
     person_id uuid references person (id),
     made_by uuid references person (id),
     made_at timestamptz not null,
-    expires_at timestamptz not null,
+    -- A set-up link is good until the first room is there.
+    expires_at timestamptz constraint invitation_expires_check
+        check (expires_at is not null or kind = 'set_up'),
     used_at timestamptz,
     revoked_at timestamptz
 );
 create index invitation_room_idx on invitation (room_id);
+create index invitation_person_idx on invitation (person_id) where person_id is not null;
 
 -- Jobs that fall due; no personal data.
 create table work (

@@ -7,6 +7,7 @@ use crate::address::PublicAddress;
 use crate::board::Boards;
 use crate::clock::Clock;
 use crate::database::{Database, Owner};
+use crate::identity::Entrance;
 use crate::identity::sessions::Sessions;
 use crate::kinds::KINDS;
 use crate::logbook::vault::Vault;
@@ -29,13 +30,20 @@ struct Parts {
     owner: OnceLock<Owner>,
     key_file: OnceLock<PathBuf>,
     boards: Arc<Boards>,
+    entrance: Entrance,
 }
 
 impl App {
     /// Puts the program together. `data` is the folder for what is kept outside
     /// the database: the key and the checkpoints.
     #[must_use]
-    pub fn new(database: Database, clock: Clock, address: PublicAddress, data: PathBuf) -> Self {
+    pub fn new(
+        database: Database,
+        clock: Clock,
+        address: PublicAddress,
+        data: PathBuf,
+        entrance: Entrance,
+    ) -> Self {
         let boards = Arc::new(Boards::default());
         let drop_boards = boards.clone();
         let scribes = Scribes::new(
@@ -55,6 +63,7 @@ impl App {
                 owner: OnceLock::new(),
                 key_file: OnceLock::new(),
                 boards,
+                entrance,
             }),
         }
     }
@@ -129,5 +138,11 @@ impl App {
     #[must_use]
     pub fn boards(&self) -> &Boards {
         &self.parts.boards
+    }
+
+    /// What stands at the door.
+    #[must_use]
+    pub fn entrance(&self) -> &Entrance {
+        &self.parts.entrance
     }
 }

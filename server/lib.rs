@@ -25,11 +25,15 @@ pub mod emergency;
 pub mod error;
 /// Who somebody is, and what that lets them do.
 pub mod identity;
+/// What the program does by itself.
+pub mod jobs;
 /// Every kind of entry.
 pub mod kinds;
 /// The room's book: entries, their hash chain, checkpoints and verification.
 pub mod logbook;
-/// Mixes: working solutions from mixing to discarding.
+/// Members: who is in a room and as what.
+pub mod members;
+/// Mixing and discarding.
 pub mod mixes;
 /// What a person should know.
 pub mod notices;
@@ -39,6 +43,8 @@ pub mod papers;
 pub mod problem;
 /// Products: what the room mixes from.
 pub mod products;
+/// The trade's arithmetic as questions, a line each.
+pub mod reckon;
 /// Who may do what: one table.
 pub mod rights;
 /// Rooms and their settings.

@@ -4,5 +4,7 @@
 pub mod book;
 /// `wetside cluster`
 pub mod cluster;
+/// `wetside reckon`
+pub mod reckon;
 /// `wetside verify`
 pub mod verify;

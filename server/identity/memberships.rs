@@ -12,12 +12,7 @@ use crate::error::Result;
 /// # Errors
 /// That the database is away.
 pub async fn find(app: &App, person: Uuid, slug: &str) -> Result<Option<Membership>> {
-    let slug = slug.to_owned();
-    app.database()
-        .as_person(person, move |tx| {
-            Box::pin(async move { store::membership(tx, person, &slug).await })
-        })
-        .await
+    app.sessions().cache.standing(app, person, slug).await
 }
 
 /// All rooms the person may enter now, by name.

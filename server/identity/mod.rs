@@ -6,11 +6,26 @@
 //! * A log-in costs one Argon2id verification or none, whoever asks and whatever
 //!   is wrong, and says the same in every case.
 
+pub mod accounts;
+mod cache;
+pub mod client;
+mod easy;
+mod entrance;
+pub mod links;
 pub mod memberships;
+pub mod names;
+pub mod passwords;
 mod permit;
 pub mod secret;
 pub mod sessions;
 mod store;
+pub mod throttle;
 pub mod tokens;
+/// Its pages, as templates want them.
+pub mod views;
+
+pub use client::Client;
+pub use entrance::Entrance;
 
 pub use permit::{Membership, Permit, Person, Skin};
+pub use store::person_name;

@@ -16,6 +16,9 @@ use wetside::app::App;
 use wetside::clock::Clock;
 use wetside::database::cluster::{Cluster, Folders, StartOptions, WEB_ROLE};
 use wetside::database::{Database, Owner, RoleName, connect, migrate};
+use wetside::identity::Entrance;
+use wetside::identity::client::TrustedProxies;
+use wetside::identity::passwords::Cost;
 use wetside::kinds::KINDS;
 use wetside::logbook::vault::Vault;
 use wetside::logbook::verify::verify;
@@ -110,6 +113,14 @@ impl Library {
             clock.clone(),
             address,
             data.clone(),
+            Entrance::at_cost(
+                Cost {
+                    memory_kib: 8,
+                    passes: 1,
+                },
+                TrustedProxies::default(),
+            )
+            .unwrap(),
         );
         let mut library = Self {
             app,
