@@ -82,7 +82,9 @@ fn in_words(passwords: &Passwords) -> String {
             Role::Member => "member",
             Role::Treasurer => "treasurer",
         };
-        text.push_str(&format!("  {role:<15} {log_in_name:<10} {password}   ({name})\n"));
+        text.push_str(&format!(
+            "  {role:<15} {log_in_name:<10} {password}   ({name})\n"
+        ));
     }
     text.push('\n');
     text

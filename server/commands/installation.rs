@@ -74,9 +74,7 @@ impl Installation {
     }
 
     fn at(place: &Where, folders: &Folders, url: &str) -> anyhow::Result<Self> {
-        let serving: PgConnectOptions = url
-            .parse()
-            .context("the database URL cannot be read")?;
+        let serving: PgConnectOptions = url.parse().context("the database URL cannot be read")?;
         let owning = match secret("WETSIDE_OWNER_DATABASE_URL")? {
             Some(url) => url
                 .parse()
@@ -141,8 +139,14 @@ impl Installation {
     pub async fn app(&self, address: PublicAddress) -> anyhow::Result<App> {
         let database = self.database().await?;
         let entrance = Entrance::new(proxies()?)?;
-        let app = App::new(database, Clock::System, address, self.data.clone(), entrance)
-            .with_owner(self.owner());
+        let app = App::new(
+            database,
+            Clock::System,
+            address,
+            self.data.clone(),
+            entrance,
+        )
+        .with_owner(self.owner());
         Ok(match key_file() {
             Some(path) => app.with_key_file(path),
             None => app,
@@ -165,7 +169,7 @@ impl Installation {
     /// A cluster that does not stop.
     pub async fn close(self) -> anyhow::Result<()> {
         if let Some(cluster) = self.cluster {
-            cluster.stop().await?;
+            cluster.stop().await;
         }
         Ok(())
     }

@@ -4,15 +4,15 @@
 pub mod book;
 /// `wetside cluster`
 pub mod cluster;
-/// `wetside reckon`
-pub mod reckon;
-/// `wetside verify`
-pub mod verify;
-/// Reaching an installation.
-pub mod installation;
-/// `wetside serve`
-pub mod serve;
-/// `wetside migrate`
-pub mod migrate;
 /// `wetside demo`
 pub mod demo;
+/// Reaching an installation.
+pub mod installation;
+/// `wetside migrate`
+pub mod migrate;
+/// `wetside reckon`
+pub mod reckon;
+/// `wetside serve`
+pub mod serve;
+/// `wetside verify`
+pub mod verify;

@@ -19,7 +19,7 @@ use crate::address::PublicAddress;
 use crate::app::App;
 use crate::identity::links;
 use crate::web::listener;
-use crate::{board, identity, jobs, router};
+use crate::{board, jobs, router};
 
 /// How `wetside serve` is started.
 #[derive(Args, Clone, Debug)]
@@ -56,7 +56,6 @@ pub async fn run(args: ServeArgs, place: &Where) -> anyhow::Result<ExitCode> {
     announce(&app, &installation.data).await?;
     let helpers = [
         tokio::spawn(board::watch(app.clone())),
-        tokio::spawn(identity::sessions::watch(app.clone())),
         tokio::spawn(jobs::run(app.clone(), stop.clone())),
     ];
     let service = router::service(&app)?;
@@ -114,8 +113,10 @@ async fn refuse_public_demo(app: &App, args: &ServeArgs) -> anyhow::Result<()> {
         .installation(|tx| Box::pin(crate::rooms::all(tx)))
         .await?;
     if rooms.iter().any(|room| room.is_demo) {
-        bail!("This installation holds a demo room, which is served on this machine only. \
-               --demo-public serves it to others all the same");
+        bail!(
+            "This installation holds a demo room, which is served on this machine only. \
+               --demo-public serves it to others all the same"
+        );
     }
     Ok(())
 }
@@ -129,7 +130,10 @@ async fn announce(app: &App, data: &Path) -> anyhow::Result<()> {
         return Ok(());
     };
     if out.is_terminal() {
-        writeln!(out, "No room is set up yet. Set up the first one here, once:\n{link}")?;
+        writeln!(
+            out,
+            "No room is set up yet. Set up the first one here, once:\n{link}"
+        )?;
     } else {
         let path = data.join("set-up.txt");
         let mut file = OpenOptions::new()
@@ -140,7 +144,11 @@ async fn announce(app: &App, data: &Path) -> anyhow::Result<()> {
             .open(&path)
             .with_context(|| format!("{} cannot be written", path.display()))?;
         writeln!(file, "{link}")?;
-        writeln!(out, "No room is set up yet. The link for that is in {}", path.display())?;
+        writeln!(
+            out,
+            "No room is set up yet. The link for that is in {}",
+            path.display()
+        )?;
     }
     Ok(())
 }

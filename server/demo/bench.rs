@@ -45,7 +45,10 @@ async fn ground(stage: &Stage) -> Result<Ground> {
                 let products = products::products(tx).await?;
                 Ok(Ground {
                     first_line: lines.first().ok_or_else(|| missing("line"))?.id,
-                    developer: products.into_iter().next().ok_or_else(|| missing("product"))?,
+                    developer: products
+                        .into_iter()
+                        .next()
+                        .ok_or_else(|| missing("product"))?,
                     classes: papers::paper_classes(tx).await?,
                     sizes: papers::sheet_sizes(tx).await?,
                 })
@@ -250,7 +253,10 @@ async fn print(
     for (line_id, person, class, sheets, minutes) in notes {
         stage.before(Duration::minutes(minutes));
         let permit = stage.permit::<NoteSheets>(person).await?;
-        let class = ground.classes.get(class).ok_or_else(|| missing("classes"))?;
+        let class = ground
+            .classes
+            .get(class)
+            .ok_or_else(|| missing("classes"))?;
         let size = ground.sizes.get(1).ok_or_else(|| missing("sizes"))?;
         let note = NewNote {
             line_id,

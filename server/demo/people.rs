@@ -108,12 +108,19 @@ pub(super) async fn arrive(stage: &mut Stage, steward: Arrived) -> Result<Cast> 
         .iter()
         .map(|each| {
             let log_in_name = each.account.log_in_name.as_str().to_owned();
-            (each.name.to_owned(), each.role, log_in_name, each.password.clone())
+            (
+                each.name.to_owned(),
+                each.role,
+                log_in_name,
+                each.password.clone(),
+            )
         })
         .collect();
     let person = |role: Role| {
         let found = everyone.iter().find(|each| each.role == role);
-        found.map(Arrived::person).ok_or_else(|| super::missing("people"))
+        found
+            .map(Arrived::person)
+            .ok_or_else(|| super::missing("people"))
     };
     Ok(Cast {
         steward: person(Role::Steward)?,

@@ -39,7 +39,10 @@ pub async fn serve(listener: TcpListener, service: Router, stop: CancellationTok
         converse(stream, peer, service.clone(), &graceful);
     }
     drop(listener);
-    if tokio::time::timeout(GRACE, graceful.shutdown()).await.is_err() {
+    if tokio::time::timeout(GRACE, graceful.shutdown())
+        .await
+        .is_err()
+    {
         tracing::warn!("some requests were still open when the program stopped");
     }
 }
