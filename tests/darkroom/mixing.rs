@@ -101,6 +101,9 @@ proptest! {
             wanted: tenths(wanted), concentrate_temperature: tenths(concentrate),
         };
         let taps = Taps { hot: tenths(cold + above), cold: tenths(cold), warmest: tenths(400) };
+        let ideal = i128::from(water_temperature(mix).unwrap().unwrap());
+        let heat = i128::from(c + water) * i128::from(wanted) - i128::from(c) * i128::from(concentrate);
+        prop_assert!(2 * (ideal * i128::from(water) - heat).abs() <= i128::from(water));
         match plan_water(mix, taps).unwrap() {
             WaterPlan::Reached(drawn) => {
                 let reached = mix_temperature(mix, drawn.temperature).unwrap();
@@ -160,6 +163,33 @@ fn a_kit_has_parts_and_a_volume() {
     assert_eq!(
         packets_for(ml(20_000_000), ml(1_000), false),
         Err(KitError::Packets)
+    );
+}
+
+#[test]
+fn parts_that_all_round_up_still_fit() {
+    let kit = kit_volumes(&[1_000; 5], 1_000, Microlitres::of(3)).unwrap();
+    let three_of_one = [1, 1, 1, 0, 0].map(Microlitres::of);
+    assert_eq!(
+        (kit.parts.as_slice(), kit.water),
+        (three_of_one.as_slice(), Microlitres::ZERO)
+    );
+}
+
+#[test]
+fn pearson_gives_either_solution_alone_at_the_ends() {
+    let percent = |value: i64| Percent::new(value * 1_000).unwrap();
+    let at = |target| pearson(percent(44), percent(8), percent(target)).unwrap();
+    assert_eq!(
+        (
+            at(44).strong_parts_thousandths,
+            at(44).weak_parts_thousandths
+        ),
+        (36_000, 0)
+    );
+    assert_eq!(
+        (at(8).strong_parts_thousandths, at(8).weak_parts_thousandths),
+        (0, 36_000)
     );
 }
 
