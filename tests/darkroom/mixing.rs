@@ -244,6 +244,23 @@ fn wanted(volume: i64, concentrate: i64, wanted: i64, at: i64) -> WantedMix {
 }
 
 #[test]
+fn water_between_two_tenths_is_rounded_up() {
+    // (3 · 200 − 1 · 199) / 2 = 200.5, and below the freezing point (3 · 0 − 1 · 1) / 2 = −0.5.
+    let mix = |wanted, at| {
+        let (wanted, concentrate_temperature) = (tenths(wanted), tenths(at));
+        let (volume, concentrate) = (Microlitres::of(3), Microlitres::of(1));
+        WantedMix {
+            volume,
+            concentrate,
+            wanted,
+            concentrate_temperature,
+        }
+    };
+    assert_eq!(water_temperature(mix(200, 199)), Ok(Some(201)));
+    assert_eq!(water_temperature(mix(0, 1)), Ok(Some(0)));
+}
+
+#[test]
 fn water_that_cannot_be_drawn_is_said() {
     let taps = |hot, cold, warmest| Taps {
         hot: tenths(hot),

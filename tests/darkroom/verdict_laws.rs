@@ -184,6 +184,19 @@ fn dead_solution_is_never_laundered() {
         may_pour_together(&good, &flagged, true, true, at(1)),
         contaminated
     );
+    let unknown = MixState {
+        origin: Origin::Unknown,
+        ..litre(0)
+    };
+    let refused = Err(JoinRefused::UnknownStart(Side::Poured));
+    assert_eq!(
+        may_pour_together(&good, &unknown, true, true, at(1)),
+        refused
+    );
+}
+
+#[test]
+fn what_failed_a_check_or_a_reading_is_not_topped_up() {
     let failed = FailedCheck {
         kind: CheckKind::Silver,
         at: at(0),
@@ -194,15 +207,6 @@ fn dead_solution_is_never_laundered() {
     };
     let refused = Err(JoinRefused::CheckFailed(Side::Receiving));
     assert_eq!(may_top_up(&failed, true, true, at(1)), refused);
-    let unknown = MixState {
-        origin: Origin::Unknown,
-        ..litre(0)
-    };
-    let refused = Err(JoinRefused::UnknownStart(Side::Poured));
-    assert_eq!(
-        may_pour_together(&good, &unknown, true, true, at(1)),
-        refused
-    );
     let clearing = Some(RatioReading {
         ratio: Thousandths::of(2_000),
         at: at(0),
@@ -277,7 +281,11 @@ proptest! {
     }
 
     #[test]
-    fn every_verdict_has_a_reason(mix in any_mix(), minute in 0_i64..700) {
-        prop_assert!(!judged(&mix, at(minute)).reasons.is_empty());
+    fn every_verdict_has_reasons_and_none_twice(mix in any_mix(), minute in 0_i64..700) {
+        let reasons = judged(&mix, at(minute)).reasons;
+        prop_assert!(!reasons.is_empty());
+        for (index, reason) in reasons.iter().enumerate() {
+            prop_assert!(!reasons[..index].contains(reason), "{reason:?} twice");
+        }
     }
 }
