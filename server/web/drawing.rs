@@ -64,6 +64,12 @@ pub struct VerdictWord {
 impl HtmlSafe for VerdictWord {}
 
 impl VerdictWord {
+    /// Is it liquid nobody knows?
+    #[must_use]
+    pub fn is_unknown(&self) -> bool {
+        self.standing == Standing::Unknown
+    }
+
     /// The word alone.
     #[must_use]
     pub fn words(&self) -> VerdictWords {

@@ -1,4 +1,4 @@
-//! Bench set-up, papers, products, the book, notices, settings: invented data.
+//! Bench set-up, papers, products, the book, notices: invented data.
 
 use askama::Template;
 use wetside::bench::views::{
@@ -14,13 +14,12 @@ use wetside::products::views::{
     CapacityField, CapacityShown, CodeShown, DilutionForm, DilutionFormPage, DilutionShown,
     ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
 };
-use wetside::rooms::views::{SettingsForm, SettingsPage};
 use wetside::web::drawing::{Standing, TrayDrawing};
 use wetside::web::fields::{Choice, Problems};
 use wetside::web::shell::{Place, Shell};
 
-use super::Page;
 use super::bench_pages::{moment, shape};
+use super::{Page, strings};
 
 pub(crate) const PAGES: &[Page] = &[
     ("bench", bench),
@@ -39,12 +38,7 @@ pub(crate) const PAGES: &[Page] = &[
     ("checkpoints", checkpoints),
     ("notices", notices),
     ("notices-none", notices_none),
-    ("settings", settings),
 ];
-
-fn strings(all: &[&str]) -> Vec<String> {
-    all.iter().map(|one| (*one).to_owned()).collect()
-}
 
 fn bench_tray(id: &str, name: &str) -> BenchTray {
     BenchTray {
@@ -464,39 +458,4 @@ fn notices(shell: Shell) -> String {
 
 fn notices_none(shell: Shell) -> String {
     notices_page(shell, Vec::new())
-}
-
-fn settings(shell: Shell) -> String {
-    let mut problems = Problems::one("currency", "Enter three letters, such as EUR.");
-    problems.add("hours-3", "Thursday closes before it opens.");
-    let page = SettingsPage {
-        shell: Shell {
-            place: Some(Place::Settings),
-            ..shell
-        },
-        form: SettingsForm {
-            key: "k".to_owned(),
-            name: "North Quay Darkroom".to_owned(),
-            zone: "Europe/Berlin".to_owned(),
-            currency: "Euro".to_owned(),
-            units: "metric".to_owned(),
-            decimal_mark: ".".to_owned(),
-            opens: strings(&["", "18:00", "18:00", "22:00", "18:00", "10:00", ""]),
-            closes: strings(&["", "22:00", "22:00", "18:00", "23:30", "20:00", ""]),
-            people_limit: "8".to_owned(),
-            test_first: "80".to_owned(),
-            late_note_hours: "168".to_owned(),
-            hazard_rules: "clp".to_owned(),
-            emergency_number: "112".to_owned(),
-            ..SettingsForm::default()
-        },
-        problems,
-        zones: vec![
-            Choice::new("America/St_Johns", "America/St_Johns"),
-            Choice::new("Europe/Berlin", "Europe/Berlin"),
-        ],
-        currency_is_fixed: false,
-        changed_seq: 301,
-    };
-    page.render().unwrap()
 }

@@ -89,6 +89,11 @@ pub(crate) fn roomless(shell: Shell) -> Shell {
     }
 }
 
+/// Owned copies.
+pub(crate) fn strings(all: &[&str]) -> Vec<String> {
+    all.iter().map(|one| (*one).to_owned()).collect()
+}
+
 #[test]
 fn gallery() {
     let Ok(folder) = std::env::var("WETSIDE_GALLERY") else {

@@ -1,15 +1,17 @@
-//! Emergency, errors and the pages of no noun, with invented data.
+//! Settings, Emergency, errors and the pages of no noun, with invented data.
 
 use askama::Template;
 use wetside::emergency::views::{EmergencyPage, Precaution, RoomHelp};
-use wetside::rooms::views::ClosedRoomPage;
-use wetside::web::shell::Shell;
+use wetside::rooms::views::{ClosedRoomPage, SettingsForm, SettingsPage};
+use wetside::web::fields::{Choice, Problems};
+use wetside::web::shell::{Place, Shell};
 use wetside::web::views::{ConfirmPage, ErrorPage, SafelightPage, Trouble};
 
 use super::bench_pages::moment;
-use super::{Page, outside};
+use super::{Page, outside, strings};
 
 pub(crate) const PAGES: &[Page] = &[
+    ("settings", settings),
     ("emergency", emergency),
     ("emergency-no-room", emergency_no_room),
     ("error-404", error_404),
@@ -99,6 +101,41 @@ fn closed(shell: Shell) -> String {
         shell,
         since: moment("Mon 23 Nov, 09:00"),
         sentence: None,
+    };
+    page.render().unwrap()
+}
+
+fn settings(shell: Shell) -> String {
+    let mut problems = Problems::one("currency", "Enter three letters, such as EUR.");
+    problems.add("hours-3", "Thursday closes before it opens.");
+    let page = SettingsPage {
+        shell: Shell {
+            place: Some(Place::Settings),
+            ..shell
+        },
+        form: SettingsForm {
+            key: "k".to_owned(),
+            name: "North Quay Darkroom".to_owned(),
+            zone: "Europe/Berlin".to_owned(),
+            currency: "Euro".to_owned(),
+            units: "metric".to_owned(),
+            decimal_mark: ".".to_owned(),
+            opens: strings(&["", "18:00", "18:00", "22:00", "18:00", "10:00", ""]),
+            closes: strings(&["", "22:00", "22:00", "18:00", "23:30", "20:00", ""]),
+            people_limit: "8".to_owned(),
+            test_first: "80".to_owned(),
+            late_note_hours: "168".to_owned(),
+            hazard_rules: "clp".to_owned(),
+            emergency_number: "112".to_owned(),
+            ..SettingsForm::default()
+        },
+        problems,
+        zones: vec![
+            Choice::new("America/St_Johns", "America/St_Johns"),
+            Choice::new("Europe/Berlin", "Europe/Berlin"),
+        ],
+        currency_is_fixed: false,
+        changed_seq: 301,
     };
     page.render().unwrap()
 }
