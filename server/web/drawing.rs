@@ -70,6 +70,12 @@ impl VerdictWord {
         self.standing == Standing::Unknown
     }
 
+    /// Must it be replaced?
+    #[must_use]
+    pub fn is_replace(&self) -> bool {
+        self.standing == Standing::Replace
+    }
+
     /// The word alone.
     #[must_use]
     pub fn words(&self) -> VerdictWords {
