@@ -22,6 +22,8 @@ create table person (
     password_hash text not null,
     is_operator boolean not null default false,
     created_at timestamptz not null,
+    -- The whole account, by the machine; a room suspends a membership.
+    suspended_at timestamptz,
     reset_seen_at timestamptz
 );
 
@@ -56,6 +58,7 @@ create table room_name (
     room_id uuid primary key,
     slug text not null constraint room_name_slug_key unique,
     name text not null,
+    is_demo boolean not null default false,
     closed_at timestamptz
 );
 
@@ -77,11 +80,14 @@ create table invitation (
     person_id uuid references person (id),
     made_by uuid references person (id),
     made_at timestamptz not null,
-    expires_at timestamptz not null,
+    -- A set-up link is good until the first room is there.
+    expires_at timestamptz constraint invitation_expires_check
+        check (expires_at is not null or kind = 'set_up'),
     used_at timestamptz,
     revoked_at timestamptz
 );
 create index invitation_room_idx on invitation (room_id);
+create index invitation_person_idx on invitation (person_id) where person_id is not null;
 
 -- Jobs that fall due; no personal data.
 create table work (
@@ -281,6 +287,7 @@ create table mix (
     mixed_seq bigint not null,
     tray_id uuid,
     discarded_at timestamptz,
+    discarded_into text,
     last_seq bigint not null,
     primary key (room_id, id),
     constraint mix_product_fkey foreign key (room_id, product_id) references product (room_id, id),
@@ -288,6 +295,7 @@ create table mix (
 );
 -- One mix stands in a tray at a time.
 create unique index mix_tray_key on mix (room_id, tray_id) where tray_id is not null;
+create index mix_container_idx on mix (room_id, lower(discarded_into)) where discarded_into is not null;
 
 create table mix_capacity (
     room_id uuid not null,

@@ -1,40 +1,62 @@
 //! Wetside keeps the wet side of a communal darkroom: what stands in each tray,
 //! how much of it is used up, who printed what, and a book nobody can quietly alter.
 
+/// The public address: the only source of links, cookies and hosts.
+pub mod address;
+/// The second skin: the same actions as JSON.
+pub mod api;
+/// What every request shares.
+pub mod app;
+/// The bench: lines and trays.
+pub mod bench;
+/// The board of a room: what stands in each tray, and whether it is good.
+pub mod board;
+/// The book's pages: entries, filters, checkpoints, the book as a file.
+pub mod book;
+/// The time, injected.
+pub mod clock;
 /// What the program does on the command line.
 pub mod commands;
 /// The trade's arithmetic, pure: no clock, no database, no web.
 pub mod darkroom;
 /// Transactions, roles, migrations and the private PostgreSQL cluster.
 pub mod database;
-/// The room's book: entries, their hash chain, checkpoints and verification.
-pub mod logbook;
-
-/// Lines and trays set up.
-pub mod bench;
-/// The board of a room.
-pub mod board;
-/// The pages of the book.
-pub mod book;
 /// What to do first when something went wrong.
 pub mod emergency;
-/// People and how they get in.
+/// What can go wrong, by meaning.
+pub mod error;
+/// Who somebody is, and what that lets them do.
 pub mod identity;
-/// The people of a room.
+/// Rules for values that both skins read.
+pub mod input;
+/// Every kind of entry.
+pub mod kinds;
+/// The room's book: entries, their hash chain, checkpoints and verification.
+pub mod logbook;
+/// Members: who is in a room and as what.
 pub mod members;
 /// Mixing and discarding.
 pub mod mixes;
 /// What a person should know.
 pub mod notices;
-/// Sheet sizes and paper classes.
+/// Papers: sheet sizes and paper classes.
 pub mod papers;
-/// Products and their dilutions.
+/// What can be wrong with what somebody asked.
+pub mod problem;
+/// Products: what the room mixes from.
 pub mod products;
-/// Rooms and their rules.
+/// The trade's arithmetic as questions, a line each.
+pub mod reckon;
+/// Who may do what: one table.
+pub mod rights;
+/// Rooms and their settings.
 pub mod rooms;
-/// Notes of sheets.
+/// Every route.
+/// The whole router, and what is listed of each route.
+pub mod router;
+/// Notes of sheets, and what they used up.
 pub mod sheets;
 /// Trays, one by one.
 pub mod trays;
-/// What every page shares.
+/// What all pages share.
 pub mod web;

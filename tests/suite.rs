@@ -1,4 +1,9 @@
 //! The one integration binary.
 
+mod book;
 mod cluster;
+mod darkroom;
+mod golden;
 mod look;
+mod reference;
+mod verifier;

@@ -1,3 +1,12 @@
 //! Everything that touches PostgreSQL, except the SQL of the nouns.
 
 pub mod cluster;
+pub mod connect;
+pub mod migrate;
+/// What the owner of the tables does.
+pub mod owner;
+pub mod roles;
+mod transactions;
+
+pub use owner::Owner;
+pub use transactions::{Database, InstallationTx, RoleName, RoomTx, Scope};

@@ -1,4 +1,31 @@
-//! People: log-in, joining, accounts, members, tokens.
+//! Who somebody is, and what that lets them do.
+//!
+//! * [`Person`] and [`Permit`] are extractors and proofs: an action demands a
+//!   permit of its right, and only this module can make one.
+//! * A session's secret is a cookie bound to this host; the database keeps its hash.
+//! * A log-in costs one Argon2id verification or none, whoever asks and whatever
+//!   is wrong, and says the same in every case.
 
-/// Its pages.
+pub mod accounts;
+mod cache;
+pub mod client;
+mod easy;
+mod entrance;
+pub mod links;
+pub mod memberships;
+pub mod names;
+pub mod passwords;
+mod permit;
+pub mod secret;
+pub mod sessions;
+mod store;
+pub mod throttle;
+pub mod tokens;
+/// Its pages, as templates want them.
 pub mod views;
+
+pub use client::Client;
+pub use entrance::Entrance;
+
+pub use permit::{Membership, Permit, Person, Skin};
+pub use store::person_name;

@@ -1,4 +1,18 @@
-//! Products, their dilutions, lives, capacities and safety data.
+//! Products: what the room mixes from, with every figure its sheet or the trade
+//! gives: dilutions, lives, capacities per paper class, safety data.
+//!
+//! A product is set, whole, by one entry; each change is a new version. A mix
+//! freezes the figures of the version it was mixed from.
 
-/// Its pages.
+pub mod actions;
+pub mod api;
+mod entries;
+pub mod input;
+pub mod starter;
+mod store;
+/// Its pages, as templates want them.
 pub mod views;
+
+pub use api::api;
+pub use entries::{CapacityFigure, DilutionFigures, Kind, ProductSet, parse_group};
+pub use store::{Product, groups, product, products};

@@ -1,4 +1,17 @@
-//! A room's own rules, the rooms of a person, and a room that is closed.
+//! Rooms: their rules, and how a room comes about, closes and opens again.
+//!
+//! A room's settings change only by entries that hold the whole set; what they
+//! say holds from that entry on.
 
-/// Its pages.
+pub mod actions;
+mod entries;
+mod read;
+mod settings;
+mod store;
+/// Its pages, as templates want them.
 pub mod views;
+
+pub use entries::{Demo, RoomClosed, RoomOpened, RoomReopened, RoomSettingsChanged};
+pub use read::{is_slug, slug_of};
+pub use settings::{DecimalMark, Emergency, HazardRules, Hours, Settings, Units};
+pub use store::{Room, all, by_slug, is_closed, settings, settings_and_seq};

@@ -7,7 +7,7 @@
 use super::assets;
 
 /// How bright the page is; remembered by each device in the cookie `display`.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
 pub enum Display {
     /// Dark ink on a light ground.
     #[default]

@@ -1,0 +1,148 @@
+//! What every request shares.
+
+use std::path::PathBuf;
+use std::sync::{Arc, OnceLock};
+
+use crate::address::PublicAddress;
+use crate::board::Boards;
+use crate::clock::Clock;
+use crate::database::{Database, Owner};
+use crate::identity::Entrance;
+use crate::identity::sessions::Sessions;
+use crate::kinds::KINDS;
+use crate::logbook::vault::Vault;
+use crate::logbook::{Head, Recording, Scribes};
+
+/// The program, running. Cheap to clone.
+#[derive(Clone, Debug)]
+pub struct App {
+    parts: Arc<Parts>,
+}
+
+#[derive(Debug)]
+struct Parts {
+    database: Database,
+    scribes: Scribes,
+    clock: Clock,
+    address: PublicAddress,
+    data: PathBuf,
+    sessions: Sessions,
+    owner: OnceLock<Owner>,
+    key_file: OnceLock<PathBuf>,
+    boards: Arc<Boards>,
+    entrance: Entrance,
+}
+
+impl App {
+    /// Puts the program together. `data` is the folder for what is kept outside
+    /// the database: the key and the checkpoints.
+    #[must_use]
+    pub fn new(
+        database: Database,
+        clock: Clock,
+        address: PublicAddress,
+        data: PathBuf,
+        entrance: Entrance,
+    ) -> Self {
+        let boards = Arc::new(Boards::default());
+        let drop_boards = boards.clone();
+        let scribes = Scribes::new(
+            database.clone(),
+            KINDS,
+            Recording::ByClock(clock.clone()),
+            Arc::new(move |room, head: Head| drop_boards.changed(room, &head)),
+        );
+        Self {
+            parts: Arc::new(Parts {
+                database,
+                scribes,
+                clock,
+                address,
+                data,
+                sessions: Sessions::default(),
+                owner: OnceLock::new(),
+                key_file: OnceLock::new(),
+                boards,
+                entrance,
+            }),
+        }
+    }
+
+    /// Lets the nightly jobs verify as the owner of the tables; the first one
+    /// named stays.
+    #[must_use]
+    pub fn with_owner(self, owner: Owner) -> Self {
+        self.parts.owner.get_or_init(|| owner);
+        self
+    }
+
+    /// Names a key file outside the data folder; the first one named stays.
+    #[must_use]
+    pub fn with_key_file(self, path: PathBuf) -> Self {
+        self.parts.key_file.get_or_init(|| path);
+        self
+    }
+
+    /// The database as the owner of the tables, where this instance may.
+    #[must_use]
+    pub fn owner(&self) -> Option<&Owner> {
+        self.parts.owner.get()
+    }
+
+    /// Where checkpoints and their key are.
+    #[must_use]
+    pub fn vault(&self) -> Vault {
+        Vault {
+            data: self.parts.data.clone(),
+            key_file: self.parts.key_file.get().cloned(),
+        }
+    }
+
+    /// The database.
+    #[must_use]
+    pub fn database(&self) -> &Database {
+        &self.parts.database
+    }
+
+    /// Those who write in the books.
+    #[must_use]
+    pub fn scribes(&self) -> &Scribes {
+        &self.parts.scribes
+    }
+
+    /// The time.
+    #[must_use]
+    pub fn clock(&self) -> &Clock {
+        &self.parts.clock
+    }
+
+    /// Where people reach this installation.
+    #[must_use]
+    pub fn address(&self) -> &PublicAddress {
+        &self.parts.address
+    }
+
+    /// The folder for what is kept outside the database.
+    #[must_use]
+    pub fn data(&self) -> &std::path::Path {
+        &self.parts.data
+    }
+
+    /// The sessions this instance knows of.
+    #[must_use]
+    pub fn sessions(&self) -> &Sessions {
+        &self.parts.sessions
+    }
+
+    /// The boards this instance keeps.
+    #[must_use]
+    pub fn boards(&self) -> &Boards {
+        &self.parts.boards
+    }
+
+    /// What stands at the door.
+    #[must_use]
+    pub fn entrance(&self) -> &Entrance {
+        &self.parts.entrance
+    }
+}

@@ -1,0 +1,174 @@
+//! What a steward does with lines and trays.
+
+use serde::Serialize;
+use uuid::Uuid;
+
+use super::store;
+use super::{LineSet, TraySet};
+use crate::app::App;
+use crate::error::{Error, Result};
+use crate::identity::Permit;
+use crate::logbook::{Book, Done, Key};
+use crate::problem::Problem;
+use crate::rights::KeepBench;
+
+/// So many lines, and so many trays in each, a room keeps at most.
+const MOST: usize = 40;
+
+/// A line as somebody wants it.
+#[derive(Clone, Debug, Serialize)]
+pub struct NewLine {
+    /// The one to change; nothing for a new one.
+    pub id: Option<Uuid>,
+    /// What people call it.
+    pub name: String,
+    /// Its place on the bench; nothing for the end.
+    pub position: Option<i32>,
+    /// Whether it is used no more.
+    pub is_retired: bool,
+}
+
+/// A tray as somebody wants it. Measurements are inside, in tenths of a millimetre.
+#[derive(Clone, Debug, Serialize)]
+pub struct NewTray {
+    /// The one to change; nothing for a new one.
+    pub id: Option<Uuid>,
+    /// The line it stands in.
+    pub line_id: Uuid,
+    /// What people call it.
+    pub name: String,
+    /// Its place in the line; nothing for the end.
+    pub position: Option<i32>,
+    /// Long side of the floor.
+    pub inside_long_tenths_mm: i32,
+    /// Short side of the floor.
+    pub inside_short_tenths_mm: i32,
+    /// From the floor to the rim.
+    pub inside_depth_tenths_mm: i32,
+    /// What covers a print.
+    pub least_depth_tenths_mm: i32,
+    /// Whether it is used no more.
+    pub is_retired: bool,
+}
+
+/// Adds or changes a line.
+///
+/// # Errors
+/// A name that is taken; a line with full trays that would be retired.
+pub async fn set_line(
+    app: &App,
+    permit: &Permit<KeepBench>,
+    key: Key,
+    new: NewLine,
+) -> Result<Done> {
+    permit
+        .write(app, key, &new.clone(), move |book| {
+            Box::pin(async move { write_line(book, new).await })
+        })
+        .await
+}
+
+async fn write_line(book: &mut Book<'_>, new: NewLine) -> Result<()> {
+    let there = store::lines(book.tx()).await?;
+    if there
+        .iter()
+        .any(|other| Some(other.id) != new.id && other.name == new.name)
+    {
+        return Err(Error::field("name", Problem::NameTaken));
+    }
+    let old = new.id.map(|id| there.iter().find(|line| line.id == id));
+    let old = match old {
+        Some(found) => Some(found.ok_or(Error::NotFound)?),
+        None if there.len() >= MOST => return Err(Error::Refused(Problem::TooMany(MOST))),
+        None => None,
+    };
+    if new.is_retired
+        && let Some(line) = old
+    {
+        refuse_full_trays(book, line.id).await?;
+    }
+    let last = there.iter().map(|line| line.position).max().unwrap_or(0);
+    let entry = LineSet {
+        id: old.map_or_else(|| book.new_id(), |line| line.id),
+        name: new.name,
+        position: new
+            .position
+            .or(old.map(|line| line.position))
+            .unwrap_or(last + 1),
+        is_retired: new.is_retired,
+    };
+    book.append(&entry).await?;
+    Ok(())
+}
+
+async fn refuse_full_trays(book: &mut Book<'_>, line: Uuid) -> Result<()> {
+    let trays = store::trays(book.tx()).await?;
+    for tray in trays.iter().filter(|tray| tray.line_id == line) {
+        if store::is_full(book.tx(), tray.id).await? {
+            return Err(Error::Refused(Problem::TrayFull));
+        }
+    }
+    Ok(())
+}
+
+/// Adds or changes a tray. A full one is neither moved to another line nor retired.
+///
+/// # Errors
+/// A name that is taken in its line; a line that is not there; a full tray.
+pub async fn set_tray(
+    app: &App,
+    permit: &Permit<KeepBench>,
+    key: Key,
+    new: NewTray,
+) -> Result<Done> {
+    permit
+        .write(app, key, &new.clone(), move |book| {
+            Box::pin(async move { write_tray(book, new).await })
+        })
+        .await
+}
+
+async fn write_tray(book: &mut Book<'_>, new: NewTray) -> Result<()> {
+    let line = store::line(book.tx(), new.line_id).await?;
+    if line.is_none_or(|line| line.is_retired && !new.is_retired) {
+        return Err(Error::field("line", Problem::NotAChoice));
+    }
+    let there = store::trays(book.tx()).await?;
+    let mut others = there
+        .iter()
+        .filter(|other| Some(other.id) != new.id && other.line_id == new.line_id);
+    if others.clone().any(|other| other.name == new.name) {
+        return Err(Error::field("name", Problem::NameTaken));
+    }
+    let old = new.id.map(|id| there.iter().find(|tray| tray.id == id));
+    let old = match old {
+        Some(found) => Some(found.ok_or(Error::NotFound)?),
+        None if others.clone().count() >= MOST => {
+            return Err(Error::Refused(Problem::TooMany(MOST)));
+        }
+        None => None,
+    };
+    if let Some(tray) = old
+        && (new.is_retired || tray.line_id != new.line_id)
+        && store::is_full(book.tx(), tray.id).await?
+    {
+        return Err(Error::Refused(Problem::TrayFull));
+    }
+    let last = others.by_ref().map(|tray| tray.position).max().unwrap_or(0);
+    let entry = TraySet {
+        id: old.map_or_else(|| book.new_id(), |tray| tray.id),
+        line_id: new.line_id,
+        name: new.name,
+        position: new
+            .position
+            .or(old.map(|tray| tray.position))
+            .unwrap_or(last + 1),
+        inside_long_tenths_mm: new.inside_long_tenths_mm,
+        inside_short_tenths_mm: new.inside_short_tenths_mm,
+        inside_depth_tenths_mm: new.inside_depth_tenths_mm,
+        least_depth_tenths_mm: new.least_depth_tenths_mm,
+        is_retired: new.is_retired,
+    };
+    book.append(&entry).await?;
+    Ok(())
+}

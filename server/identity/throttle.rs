@@ -1,0 +1,165 @@
+//! How many tries at a password there are, without leaks and without lock-out.
+//!
+//! A try is counted before the password is looked at and given back where it was
+//! right, so tries at once cannot slip through together. Counters are kept by
+//! what was typed, known or not, so that an unknown name sleeps exactly like a
+//! known one. Three windows count together: one name from one network, one name
+//! from everywhere, one network for all names. A try that any of them refuses
+//! counts in none, so hammering from one network uses up that network's tries at
+//! that name and nothing of anyone else's. A browser that logged in before has
+//! its own allowance instead of the three.
+//!
+//! Windows are fixed, so an hour can touch two of them: whoever has no known
+//! device gets at most 2 × 50 = 100 verifications an hour at one account, the
+//! most that NIST SP 800-63B leaves to failures in a row.
+
+use sha2::{Digest, Sha256};
+use time::{Duration, OffsetDateTime};
+use uuid::Uuid;
+
+use crate::app::App;
+use crate::database::InstallationTx;
+use crate::error::{Error, Result};
+
+mod store;
+
+/// So many tries in so long a time.
+#[derive(Clone, Copy, Debug, Eq, PartialEq)]
+pub struct Window {
+    /// The tries.
+    pub tries: i32,
+    /// The time.
+    pub length: Duration,
+}
+
+/// The windows.
+#[derive(Clone, Copy, Debug, Eq, PartialEq)]
+pub struct Limits {
+    /// One name from one network.
+    pub pair: Window,
+    /// One name from everywhere.
+    pub account: Window,
+    /// One network, all names.
+    pub network: Window,
+    /// One person from a browser of theirs.
+    pub device: Window,
+    /// The present password, typed again by somebody who is logged in.
+    pub again: Window,
+}
+
+impl Limits {
+    /// What is used. At most three windows of a pair meet one of an account:
+    /// 3 × 10 < 50, so one network never uses up an account's tries.
+    pub const USUAL: Self = Self {
+        pair: Window {
+            tries: 10,
+            length: Duration::minutes(30),
+        },
+        account: Window {
+            tries: 50,
+            length: Duration::hours(1),
+        },
+        network: Window {
+            tries: 150,
+            length: Duration::minutes(15),
+        },
+        device: Window {
+            tries: 20,
+            length: Duration::minutes(30),
+        },
+        again: Window {
+            tries: 10,
+            length: Duration::minutes(30),
+        },
+    };
+}
+
+/// One counter and its window.
+#[derive(Clone, Debug)]
+struct Counter {
+    scope: &'static str,
+    subject: Vec<u8>,
+    window: Window,
+}
+
+/// The counters that one try moves.
+#[derive(Clone, Debug)]
+pub struct Tries(Vec<Counter>);
+
+impl Tries {
+    /// A try at a name, from a network.
+    pub(super) fn at_name(limits: &Limits, name: &str, network: &[u8; 16]) -> Self {
+        Self(vec![
+            counter("pair", limits.pair, &[name.as_bytes(), network]),
+            counter("account", limits.account, &[name.as_bytes()]),
+            counter("network", limits.network, &[network]),
+        ])
+    }
+
+    /// A try from a browser that the person logged in with before.
+    pub(super) fn from_device(limits: &Limits, device: &[u8], person: Uuid) -> Self {
+        Self(vec![counter(
+            "device",
+            limits.device,
+            &[device, person.as_bytes()],
+        )])
+    }
+
+    /// A try of somebody who is logged in.
+    pub(super) fn again(limits: &Limits, person: Uuid) -> Self {
+        Self(vec![counter("again", limits.again, &[person.as_bytes()])])
+    }
+
+    /// Counts the try, or refuses it: then the transaction must not be committed.
+    pub(super) async fn count(&self, tx: &mut InstallationTx, now: OffsetDateTime) -> Result<()> {
+        for counter in &self.0 {
+            let Counter {
+                scope,
+                subject,
+                window,
+            } = counter;
+            if !store::count(tx, scope, subject, *window, now).await? {
+                return Err(Error::TooMany(window.length.unsigned_abs()));
+            }
+        }
+        Ok(())
+    }
+
+    /// Gives the try back: the password was right, or was never looked at.
+    pub(super) async fn give_back(
+        &self,
+        tx: &mut InstallationTx,
+        now: OffsetDateTime,
+    ) -> Result<()> {
+        for counter in &self.0 {
+            store::give_back(tx, counter.scope, &counter.subject, now).await?;
+        }
+        Ok(())
+    }
+}
+
+/// What is counted stands in the table as a hash: nobody reads there who tried what.
+fn counter(scope: &'static str, window: Window, parts: &[&[u8]]) -> Counter {
+    let mut hasher = Sha256::new();
+    hasher.update(scope.as_bytes());
+    for part in parts {
+        hasher.update(u64::try_from(part.len()).unwrap_or(u64::MAX).to_be_bytes());
+        hasher.update(part);
+    }
+    Counter {
+        scope,
+        subject: hasher.finalize().to_vec(),
+        window,
+    }
+}
+
+/// Removes counters whose window is over. A job's work; nothing depends on it.
+///
+/// # Errors
+/// That the database is away.
+pub async fn sweep(app: &App) -> Result<u64> {
+    let now = app.clock().now();
+    app.database()
+        .installation(move |tx| Box::pin(async move { store::sweep(tx, now).await }))
+        .await
+}

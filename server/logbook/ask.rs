@@ -1,0 +1,224 @@
+//! What is handed to a scribe, and what comes back.
+
+use std::any::Any;
+use std::future::Future;
+use std::sync::Arc;
+
+use futures_util::future::BoxFuture;
+use time::OffsetDateTime;
+use tokio::sync::oneshot;
+use uuid::Uuid;
+
+use super::book::{Asked, Book, Draft};
+use super::entry::{About, Entry};
+use super::store;
+use crate::database::RoomTx;
+use crate::error::{Error, Result};
+use crate::rights::Role;
+
+/// What the writer must still be when the lock is held.
+#[derive(Clone, Copy, Debug)]
+pub enum Author {
+    /// A member of the room with one of these roles, neither suspended nor gone.
+    Member(&'static [Role]),
+    /// The program itself, or somebody who is only becoming a member.
+    Unchecked,
+}
+
+impl Author {
+    pub(super) async fn recheck(self, tx: &mut RoomTx, actor: Option<Uuid>) -> Result<()> {
+        let checked = Self::recheck_all(tx, vec![(self, actor)]).await?;
+        checked.into_iter().collect()
+    }
+
+    /// One answer for each writer, in their order.
+    pub(super) async fn recheck_all(
+        tx: &mut RoomTx,
+        authors: Vec<(Self, Option<Uuid>)>,
+    ) -> Result<Vec<Result<()>>> {
+        let persons: Vec<Uuid> = authors
+            .iter()
+            .filter(|(author, _)| matches!(author, Self::Member(_)))
+            .filter_map(|(_, actor)| *actor)
+            .collect();
+        let roles = if persons.is_empty() {
+            Vec::new()
+        } else {
+            store::roles(tx, &persons).await?
+        };
+        let role_of = |person: Uuid| {
+            let found = roles.iter().find(|(id, _)| *id == person);
+            found.and_then(|(_, role)| Role::parse(role))
+        };
+        Ok(authors
+            .into_iter()
+            .map(|(author, actor)| match author {
+                Self::Unchecked => Ok(()),
+                Self::Member(wanted) => match actor.and_then(role_of) {
+                    None => Err(Error::NotFound),
+                    Some(role) if wanted.contains(&role) => Ok(()),
+                    Some(_) => Err(Error::Forbidden),
+                },
+            })
+            .collect())
+    }
+}
+
+/// What a write left in the book.
+#[derive(Clone, Debug, Eq, PartialEq)]
+pub struct Done {
+    /// The number of the first entry it wrote.
+    pub seq: i64,
+    /// Whether the key had been used before, for the same thing.
+    pub hit: bool,
+    about: Vec<(String, Uuid)>,
+}
+
+impl Done {
+    pub(super) fn new(seq: i64, about: &[About]) -> Self {
+        Self {
+            seq,
+            hit: false,
+            about: about
+                .iter()
+                .map(|thing| (thing.noun.to_owned(), thing.id))
+                .collect(),
+        }
+    }
+
+    /// The first thing of this sort that the entry is about.
+    ///
+    /// # Errors
+    /// A fault where there is none: an action that names the wrong noun.
+    pub fn id(&self, noun: &str) -> Result<Uuid> {
+        let found = self.about.iter().find(|(name, _)| name == noun);
+        found
+            .map(|(_, id)| *id)
+            .ok_or_else(|| Error::fault(format!("entry {} is about no {noun}", self.seq)))
+    }
+}
+
+/// Input whose entries may share a transaction with their neighbours'.
+pub trait Grouped: Send + Sync + Sized + 'static {
+    /// The entry each becomes.
+    type Entry: Entry;
+
+    /// Reads what it must and composes an entry for each item; one that cannot
+    /// be fails alone. It must not depend on what another item of the group writes.
+    fn compose(
+        tx: &mut RoomTx,
+        now: OffsetDateTime,
+        items: &[(Asked, Arc<Self>)],
+    ) -> impl Future<Output = Result<Vec<Result<Composed<Self::Entry>>>>> + Send;
+}
+
+/// An entry, and when what it says happened.
+#[derive(Clone, Debug)]
+pub struct Composed<E> {
+    /// When, where that is not the moment of writing.
+    pub happened_at: Option<OffsetDateTime>,
+    /// The entry.
+    pub entry: E,
+}
+
+pub(super) type Item = (Asked, Arc<dyn Any + Send + Sync>);
+type Alone = Box<
+    dyn for<'b, 't> FnOnce(&'b mut Book<'t>) -> BoxFuture<'b, Result<()>> + Send + Sync + 'static,
+>;
+type ComposeAll = for<'t> fn(
+    &'t mut RoomTx,
+    OffsetDateTime,
+    Vec<Item>,
+) -> BoxFuture<'t, Result<Vec<Result<Draft>>>>;
+
+/// A sort of grouped input, known by the function that composes it.
+#[derive(Clone, Copy)]
+pub(super) struct GroupOf {
+    name: &'static str,
+    pub(super) compose: ComposeAll,
+}
+
+impl GroupOf {
+    pub(super) fn of<G: Grouped>() -> Self {
+        Self {
+            name: std::any::type_name::<G>(),
+            compose: compose_all::<G>,
+        }
+    }
+}
+
+fn compose_all<G: Grouped>(
+    tx: &mut RoomTx,
+    now: OffsetDateTime,
+    items: Vec<Item>,
+) -> BoxFuture<'_, Result<Vec<Result<Draft>>>> {
+    Box::pin(async move {
+        let items = items
+            .into_iter()
+            .map(|(asked, item)| match item.downcast::<G>() {
+                Ok(item) => Ok((asked, item)),
+                Err(_) => Err(Error::fault("a group of mixed sorts")),
+            })
+            .collect::<Result<Vec<(Asked, Arc<G>)>>>()?;
+        let composed = G::compose(tx, now, &items).await?;
+        Ok(items
+            .iter()
+            .zip(composed)
+            .map(|((asked, _), composed)| {
+                let Composed { happened_at, entry } = composed?;
+                Draft::new(*asked, happened_at, &entry)
+            })
+            .collect())
+    })
+}
+
+/// What a request wants written.
+pub(super) enum Work {
+    /// Something that has a transaction to itself.
+    Alone(Alone),
+    /// Something that may share one.
+    Grouped(GroupOf, Arc<dyn Any + Send + Sync>),
+}
+
+impl Work {
+    pub(super) fn joins(&self, first: &Self) -> bool {
+        match (self, first) {
+            (Self::Grouped(mine, _), Self::Grouped(theirs, _)) => mine.name == theirs.name,
+            _ => false,
+        }
+    }
+}
+
+/// One request in the queue.
+pub(super) struct Ask {
+    pub(super) author: Author,
+    pub(super) asked: Asked,
+    pub(super) work: Work,
+    pub(super) answer: oneshot::Sender<Result<Done>>,
+}
+
+/// For each request: nothing where its key is new; else what the entry under
+/// that key answers.
+pub(super) async fn settle_keys(
+    tx: &mut RoomTx,
+    asked: &[Asked],
+) -> Result<Vec<Option<Result<Done>>>> {
+    let keys: Vec<_> = asked.iter().filter_map(|asked| asked.key).collect();
+    let found = store::keyed(tx, &keys).await?;
+    let mut settled = Vec::with_capacity(asked.len());
+    for ask in asked {
+        let keyed = found
+            .iter()
+            .find(|keyed| ask.key.is_some_and(|key| keyed.key == key));
+        settled.push(match keyed {
+            None => None,
+            Some(keyed) if !keyed.is_of(ask.actor, &ask.fingerprint) => Some(Err(Error::Mismatch)),
+            Some(keyed) => Some(Ok(Done {
+                seq: keyed.seq,
+                hit: true,
+                about: store::about(tx, keyed.seq).await?,
+            })),
+        });
+    }
+    Ok(settled)
+}

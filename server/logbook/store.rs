@@ -1,0 +1,277 @@
+//! The book's SQL.
+
+use time::OffsetDateTime;
+use uuid::Uuid;
+
+use super::book::{Fingerprint, Head, Key};
+use super::chain::{self, Link};
+use super::entry::About;
+use crate::clock::moment;
+use crate::database::{InstallationTx, RoomTx};
+use crate::error::{Error, Result};
+
+/// Locks the room's head: the first statement of every write, alone.
+pub(super) async fn lock_head(tx: &mut RoomTx) -> Result<Option<Head>> {
+    let room = tx.room();
+    let found = sqlx::query!(
+        "select seq, hash, recorded_at from head where room_id = $1 for update",
+        room
+    )
+    .fetch_optional(tx.db())
+    .await?;
+    found
+        .map(|row| {
+            Ok(Head {
+                seq: row.seq,
+                hash: hash_of(row.hash)?,
+                recorded_at: row.recorded_at,
+            })
+        })
+        .transpose()
+}
+
+/// Where the room's book ends, as this transaction sees it.
+///
+/// # Errors
+/// [`Error::NotFound`] for a room without a book.
+pub async fn head(tx: &mut RoomTx) -> Result<Head> {
+    let room = tx.room();
+    let found = sqlx::query!(
+        "select seq, hash, recorded_at from head where room_id = $1",
+        room
+    )
+    .fetch_optional(tx.db())
+    .await?
+    .ok_or(Error::NotFound)?;
+    Ok(Head {
+        seq: found.seq,
+        hash: hash_of(found.hash)?,
+        recorded_at: found.recorded_at,
+    })
+}
+
+/// Where the books of these rooms end.
+///
+/// # Errors
+/// The database's.
+pub async fn heads(tx: &mut InstallationTx, rooms: &[Uuid]) -> Result<Vec<(Uuid, Head)>> {
+    let found = sqlx::query!(
+        "select room_id, seq, hash, recorded_at from head where room_id = any($1)",
+        rooms
+    )
+    .fetch_all(tx.db())
+    .await?;
+    found
+        .into_iter()
+        .map(|row| {
+            let head = Head {
+                seq: row.seq,
+                hash: hash_of(row.hash)?,
+                recorded_at: row.recorded_at,
+            };
+            Ok((row.room_id, head))
+        })
+        .collect()
+}
+
+/// Reads 32 bytes from a column.
+pub(super) fn hash_of(bytes: Vec<u8>) -> Result<[u8; 32]> {
+    bytes
+        .try_into()
+        .map_err(|_| Error::fault("a hash of the book is not 32 bytes long"))
+}
+
+/// Starts a room's book, empty.
+pub(super) async fn insert_head(tx: &mut RoomTx, head: &Head) -> Result<()> {
+    let room = tx.room();
+    sqlx::query!(
+        "insert into head (room_id, seq, hash, recorded_at) values ($1, $2, $3, $4)",
+        room,
+        head.seq,
+        &head.hash,
+        head.recorded_at
+    )
+    .execute(tx.db())
+    .await?;
+    Ok(())
+}
+
+pub(super) async fn move_head(tx: &mut RoomTx, head: &Head) -> Result<()> {
+    let room = tx.room();
+    sqlx::query!(
+        "update head set seq = $2, hash = $3, recorded_at = $4 where room_id = $1",
+        room,
+        head.seq,
+        &head.hash,
+        head.recorded_at
+    )
+    .execute(tx.db())
+    .await?;
+    Ok(())
+}
+
+pub(super) async fn first_kind(tx: &mut RoomTx) -> Result<Option<String>> {
+    let room = tx.room();
+    let kind = sqlx::query_scalar!(
+        "select kind from entry where room_id = $1 and seq = 1",
+        room
+    )
+    .fetch_optional(tx.db())
+    .await?;
+    Ok(kind)
+}
+
+/// Entries to insert, column by column.
+#[derive(Debug, Default)]
+pub(super) struct EntryRows {
+    seq: Vec<i64>,
+    prev: Vec<Vec<u8>>,
+    hash: Vec<Vec<u8>>,
+    kind: Vec<String>,
+    actor: Vec<Option<Uuid>>,
+    key: Vec<Option<Vec<u8>>>,
+    fingerprint: Vec<Vec<u8>>,
+    happened_at: Vec<OffsetDateTime>,
+    recorded_at: Vec<OffsetDateTime>,
+    payload: Vec<Vec<u8>>,
+    about_seq: Vec<i64>,
+    about_noun: Vec<String>,
+    about_id: Vec<Uuid>,
+}
+
+impl EntryRows {
+    pub(super) fn push(&mut self, link: &Link<'_>, hash: &[u8; 32], about: &[About]) {
+        self.seq.push(link.seq);
+        self.prev.push(link.prev.to_vec());
+        self.hash.push(hash.to_vec());
+        self.kind.push(link.kind.to_owned());
+        self.actor.push(link.actor);
+        self.key.push(link.key.map(|key| key.to_vec()));
+        self.fingerprint.push(link.fingerprint.to_vec());
+        self.happened_at.push(moment(link.happened_at_us));
+        self.recorded_at.push(moment(link.recorded_at_us));
+        self.payload.push(link.payload.to_vec());
+        for thing in about {
+            self.about_seq.push(link.seq);
+            self.about_noun.push(thing.noun.to_owned());
+            self.about_id.push(thing.id);
+        }
+    }
+}
+
+pub(super) async fn insert_entries(tx: &mut RoomTx, rows: EntryRows) -> Result<()> {
+    let room = tx.room();
+    sqlx::query!(
+        r#"
+        insert into entry (
+            room_id, version, seq, prev, hash, kind, actor, key, fingerprint, happened_at,
+            recorded_at, payload
+        )
+        select $1, $2::smallint, t.*
+        from unnest(
+            $3::bigint[], $4::bytea[], $5::bytea[], $6::text[], $7::uuid[], $8::bytea[],
+            $9::bytea[], $10::timestamptz[], $11::timestamptz[], $12::bytea[]
+        ) t
+        "#,
+        room,
+        i16::from(chain::VERSION),
+        &rows.seq,
+        &rows.prev,
+        &rows.hash,
+        &rows.kind,
+        &rows.actor as &[Option<Uuid>],
+        &rows.key as &[Option<Vec<u8>>],
+        &rows.fingerprint,
+        &rows.happened_at,
+        &rows.recorded_at,
+        &rows.payload
+    )
+    .execute(tx.db())
+    .await?;
+    sqlx::query!(
+        r#"
+        insert into entry_about (room_id, seq, noun, id)
+        select $1, t.*
+        from unnest($2::bigint[], $3::text[], $4::uuid[]) t
+        "#,
+        room,
+        &rows.about_seq,
+        &rows.about_noun,
+        &rows.about_id
+    )
+    .execute(tx.db())
+    .await?;
+    Ok(())
+}
+
+/// An entry found again by its key.
+#[derive(Clone, Debug)]
+pub(super) struct Keyed {
+    pub(super) seq: i64,
+    pub(super) key: Vec<u8>,
+    pub(super) actor: Option<Uuid>,
+    pub(super) fingerprint: Vec<u8>,
+}
+
+impl Keyed {
+    pub(super) fn is_of(&self, actor: Option<Uuid>, fingerprint: &Fingerprint) -> bool {
+        self.actor == actor && self.fingerprint == fingerprint
+    }
+}
+
+pub(super) async fn keyed(tx: &mut RoomTx, keys: &[Key]) -> Result<Vec<Keyed>> {
+    if keys.is_empty() {
+        return Ok(Vec::new());
+    }
+    let room = tx.room();
+    let keys: Vec<Vec<u8>> = keys.iter().map(|key| key.to_vec()).collect();
+    let found = sqlx::query_as!(
+        Keyed,
+        r#"
+        select seq, key as "key!", actor, fingerprint
+        from entry
+        where room_id = $1 and key = any($2)
+        "#,
+        room,
+        &keys
+    )
+    .fetch_all(tx.db())
+    .await?;
+    Ok(found)
+}
+
+/// What an entry is about, as written beside it.
+pub(super) async fn about(tx: &mut RoomTx, seq: i64) -> Result<Vec<(String, Uuid)>> {
+    let room = tx.room();
+    let found = sqlx::query!(
+        "select noun, id from entry_about where room_id = $1 and seq = $2 order by noun, id",
+        room,
+        seq
+    )
+    .fetch_all(tx.db())
+    .await?;
+    Ok(found.into_iter().map(|row| (row.noun, row.id)).collect())
+}
+
+/// The roles of persons who may act in the room now.
+pub(super) async fn roles(tx: &mut RoomTx, persons: &[Uuid]) -> Result<Vec<(Uuid, String)>> {
+    let room = tx.room();
+    let found = sqlx::query!(
+        r#"
+        select person_id, role
+        from membership
+        where room_id = $1
+            and person_id = any($2)
+            and suspended_at is null
+            and ended_at is null
+        "#,
+        room,
+        persons
+    )
+    .fetch_all(tx.db())
+    .await?;
+    Ok(found
+        .into_iter()
+        .map(|row| (row.person_id, row.role))
+        .collect())
+}

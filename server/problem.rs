@@ -1,0 +1,198 @@
+//! What can be wrong with what somebody asked, as meanings with their numbers.
+//! The sentences are in `web::messages`.
+
+use uuid::Uuid;
+
+use crate::darkroom::incompatibility::Clash;
+use crate::web::numbers::NumberProblem;
+
+/// One thing that is wrong.
+#[derive(Clone, Debug, Eq, PartialEq)]
+pub enum Problem {
+    /// The field is empty and must not be.
+    Missing,
+    /// More than this many characters.
+    TooLong(usize),
+    /// Fewer than this many characters.
+    TooShort(usize),
+    /// Not a number as this room writes them, or one with the wrong unit.
+    Number(NumberProblem),
+    /// Not a number at all, where no unit and no mark is in question.
+    NotANumber,
+    /// A number outside these bounds, which are in the field's own unit.
+    OutOfRange {
+        /// Least, as the room writes it.
+        least: String,
+        /// Most, as the room writes it.
+        most: String,
+    },
+    /// None of the choices offered.
+    NotAChoice,
+    /// What must be confirmed was not.
+    NotConfirmed,
+    /// Not a moment.
+    NotATime,
+    /// Not a date.
+    NotADate,
+    /// Not a time zone the program knows.
+    NotAZone,
+    /// Not a three-letter currency code.
+    NotACurrency,
+    /// The two passwords differ.
+    PasswordsDiffer,
+    /// Too easily guessed: it is in the list of common ones or holds the name.
+    PasswordEasy,
+    /// Somebody has this log-in name.
+    LogInNameTaken,
+    /// Name or password is wrong, or the account may not log in now.
+    LogInFailed,
+    /// The present password is wrong.
+    PasswordWrong,
+    /// Letters, digits, dots and hyphens only.
+    NotALogInName,
+    /// The short name in the address is taken.
+    SlugTaken,
+    /// Lower-case letters, digits and hyphens only.
+    NotASlug,
+    /// Another thing of this room has that name.
+    NameTaken,
+    /// More than this many of them.
+    TooMany(usize),
+    /// A hazard or precaution code that no system of codes has.
+    NotACode(String),
+    /// Open must come before close.
+    ClosesBeforeOpening,
+    /// The long side is shorter than the short side.
+    SidesSwapped,
+    /// The same thing stands in the list before.
+    Twice,
+    /// What covers a print is more than the tray is deep.
+    DeeperThanTheTray,
+    /// A field that is not asked for.
+    NotAField,
+    /// Not the kind of value the field takes.
+    WrongType,
+    /// Neither 22 characters of base64url nor a UUID.
+    NotAKey,
+
+    /// More than two minutes in the future.
+    InTheFuture,
+    /// Earlier than the room still takes notes for.
+    TooLate {
+        /// How many minutes late a note may be.
+        minutes: i32,
+    },
+    /// Nothing recorded stood in that line at that time.
+    NothingStoodThere,
+    /// A bath in the line has no capacity entered for this paper.
+    NoCapacity {
+        /// The product's name.
+        product: String,
+    },
+    /// Something stands in the tray already.
+    TrayFull,
+    /// Nothing stands in the tray.
+    TrayEmpty,
+    /// More than the tray holds, in microlitres.
+    OverTheRim {
+        /// What the tray holds.
+        holds_ul: i64,
+    },
+    /// Too little to cover a print, in microlitres.
+    TooShallow {
+        /// What covers a print.
+        least_ul: i64,
+    },
+    /// What is in the container and what would be poured must not meet.
+    MustNotMeet(Clash),
+    /// Not in one container, unless the contractor's written acceptance is on file.
+    NotInOneContainer(Clash),
+    /// One of the two is of no stated group, and the unknown goes with nothing.
+    UnknownGroups,
+    /// The product has no safety data, so nobody mixes it.
+    NoSafetyData,
+    /// Only a steward mixes this product.
+    StewardOnly,
+    /// Retired things are not used again.
+    Retired,
+    /// It was undone before.
+    AlreadyUndone,
+    /// Only entries of this kind can be undone.
+    CannotBeUndone,
+    /// Members undo their own notes for this many minutes.
+    UndoTimeOver {
+        /// The minutes.
+        minutes: i64,
+    },
+    /// The mix was discarded.
+    MixGone,
+    /// Dilution or product is in use and cannot be taken away.
+    InUse,
+
+    /// The last steward of a room cannot leave, be suspended or be demoted.
+    LastSteward,
+    /// A steward does not do this to themself.
+    NotToOneself,
+    /// It is as asked already.
+    Unchanged,
+    /// The person's access to the room has ended; only an invitation brings them back.
+    AccessEnded,
+    /// A token can do no more than its person, and nothing is no use.
+    NotAScope,
+    /// The person is a member already.
+    AlreadyMember,
+    /// A reset link for this person is made by themself or on the machine.
+    ResetNotAllowed,
+    /// The link was used, revoked or is too old.
+    LinkDead,
+    /// The room is closed.
+    RoomClosed,
+    /// The currency is fixed once anything is priced.
+    CurrencyFixed,
+    /// The note belongs to somebody else's log-in.
+    OtherPerson {
+        /// Whose it is.
+        person: Uuid,
+    },
+}
+
+/// What is wrong with each field, all of it at once.
+#[derive(Clone, Debug, Default, Eq, PartialEq)]
+pub struct Problems(Vec<(String, Problem)>);
+
+impl Problems {
+    /// One field's problem.
+    #[must_use]
+    pub fn one(field: impl Into<String>, problem: Problem) -> Self {
+        Self(vec![(field.into(), problem)])
+    }
+
+    /// Adds a field's problem.
+    pub fn add(&mut self, field: impl Into<String>, problem: Problem) {
+        self.0.push((field.into(), problem));
+    }
+
+    /// Keeps what was read, or notes the problem and answers nothing.
+    pub fn take<T>(&mut self, field: impl Into<String>, read: Result<T, Problem>) -> Option<T> {
+        match read {
+            Ok(value) => Some(value),
+            Err(problem) => {
+                self.add(field, problem);
+                None
+            }
+        }
+    }
+
+    /// Whether nothing is wrong.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
+
+    /// Field and problem, in the order found.
+    pub fn iter(&self) -> impl Iterator<Item = (&str, &Problem)> {
+        self.0
+            .iter()
+            .map(|(field, problem)| (field.as_str(), problem))
+    }
+}

@@ -1,0 +1,272 @@
+//! The products' SQL.
+
+use std::collections::BTreeMap;
+
+use time::{Date, Month};
+use uuid::Uuid;
+
+use super::entries::{group_text, parse_group};
+use super::{CapacityFigure, DilutionFigures, Kind, ProductSet};
+use crate::darkroom::incompatibility::Group;
+use crate::database::RoomTx;
+use crate::error::{Error, Result};
+use crate::logbook::Placed;
+
+/// A product of the room, as it was last set.
+pub type Product = ProductSet;
+
+/// Every product, retired ones last.
+///
+/// # Errors
+/// The database's.
+pub async fn products(tx: &mut RoomTx) -> Result<Vec<Product>> {
+    let room = tx.room();
+    let rows = sqlx::query!(
+        r#"
+        select
+            id, version, name, kind, groups, oxidises, depth_reference_tenths_mm, steward_only,
+            hazard_codes, precaution_codes, data_sheet_on,
+            retired_at is not null as "is_retired!"
+        from product
+        where room_id = $1
+        order by retired_at is not null, name, id
+        limit 500
+        "#,
+        room
+    )
+    .fetch_all(tx.db())
+    .await?;
+    let mut dilutions = dilutions(tx).await?;
+    rows.into_iter()
+        .map(|row| {
+            Ok(Product {
+                id: row.id,
+                version: row.version,
+                name: row.name,
+                kind: Kind::parse(&row.kind)
+                    .ok_or_else(|| Error::fault(format!("no such kind: {}", row.kind)))?,
+                groups: groups(&row.groups)?,
+                oxidises: row.oxidises,
+                depth_reference_tenths_mm: row.depth_reference_tenths_mm,
+                steward_only: row.steward_only,
+                hazard_codes: row.hazard_codes,
+                precaution_codes: row.precaution_codes,
+                data_sheet_on: row.data_sheet_on.map(|date| date.to_string()),
+                is_retired: row.is_retired,
+                dilutions: dilutions.remove(&row.id).unwrap_or_default(),
+            })
+        })
+        .collect()
+}
+
+/// One product.
+///
+/// # Errors
+/// The database's.
+pub async fn product(tx: &mut RoomTx, id: Uuid) -> Result<Option<Product>> {
+    let all = products(tx).await?;
+    Ok(all.into_iter().find(|product| product.id == id))
+}
+
+async fn dilutions(tx: &mut RoomTx) -> Result<BTreeMap<Uuid, Vec<DilutionFigures>>> {
+    let room = tx.room();
+    let mut capacities = capacities(tx).await?;
+    let rows = sqlx::query!(
+        r#"
+        select id, product_id, parts_thousandths, tray_life_s, bottle_life_s, life_basis
+        from dilution
+        where room_id = $1
+        order by product_id, position, id
+        "#,
+        room
+    )
+    .fetch_all(tx.db())
+    .await?;
+    let mut by_product: BTreeMap<Uuid, Vec<DilutionFigures>> = BTreeMap::new();
+    for row in rows {
+        let figures = DilutionFigures {
+            id: row.id,
+            parts_thousandths: row.parts_thousandths,
+            tray_life_s: row.tray_life_s,
+            bottle_life_s: row.bottle_life_s,
+            life_basis: row.life_basis,
+            capacities: capacities.remove(&row.id).unwrap_or_default(),
+        };
+        by_product.entry(row.product_id).or_default().push(figures);
+    }
+    Ok(by_product)
+}
+
+async fn capacities(tx: &mut RoomTx) -> Result<BTreeMap<Uuid, Vec<CapacityFigure>>> {
+    let room = tx.room();
+    let rows = sqlx::query!(
+        r#"
+        select c.dilution_id, c.paper_class_id, c.sheets_per_litre_thousandths, c.basis
+        from capacity c
+        join paper_class p on p.room_id = c.room_id and p.id = c.paper_class_id
+        where c.room_id = $1
+        order by c.dilution_id, p.position, p.id
+        "#,
+        room
+    )
+    .fetch_all(tx.db())
+    .await?;
+    let mut by_dilution: BTreeMap<Uuid, Vec<CapacityFigure>> = BTreeMap::new();
+    for row in rows {
+        by_dilution
+            .entry(row.dilution_id)
+            .or_default()
+            .push(CapacityFigure {
+                paper_class_id: row.paper_class_id,
+                sheets_per_litre_thousandths: row.sheets_per_litre_thousandths,
+                basis: row.basis,
+            });
+    }
+    Ok(by_dilution)
+}
+
+/// Reads a column of groups.
+///
+/// # Errors
+/// A group the program does not know.
+pub fn groups(texts: &[String]) -> Result<Vec<Group>> {
+    texts.iter().map(|text| parse_group(text)).collect()
+}
+
+fn date(text: &str) -> Result<Date> {
+    let wrong = || Error::fault(format!("no date: {text}"));
+    let read: jiff::civil::Date = text.parse().map_err(|_| wrong())?;
+    let number = |part: i8| u8::try_from(part).map_err(|_| wrong());
+    let month = Month::try_from(number(read.month())?).map_err(|_| wrong())?;
+    Date::from_calendar_date(read.year().into(), month, number(read.day())?).map_err(|_| wrong())
+}
+
+pub(super) async fn set_product(tx: &mut RoomTx, placed: &Placed<ProductSet>) -> Result<()> {
+    upsert(tx, placed).await?;
+    clear_figures(tx, placed.entry.id).await?;
+    for (position, figures) in (1..).zip(&placed.entry.dilutions) {
+        insert_dilution(tx, placed.entry.id, position, figures).await?;
+        for figure in &figures.capacities {
+            insert_capacity(tx, figures.id, figure).await?;
+        }
+    }
+    Ok(())
+}
+
+async fn upsert(tx: &mut RoomTx, placed: &Placed<ProductSet>) -> Result<()> {
+    let room = tx.room();
+    let product = &placed.entry;
+    let groups = product.groups.iter().map(|group| group_text(*group));
+    let groups = groups.collect::<Result<Vec<String>>>()?;
+    let data_sheet_on = product.data_sheet_on.as_deref().map(date).transpose()?;
+    sqlx::query!(
+        r#"
+        insert into product (
+            room_id, id, version, name, kind, groups, oxidises, depth_reference_tenths_mm,
+            steward_only, hazard_codes, precaution_codes, data_sheet_on, retired_at
+        )
+        values ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13)
+        on conflict (room_id, id) do update set
+            version = excluded.version,
+            name = excluded.name,
+            kind = excluded.kind,
+            groups = excluded.groups,
+            oxidises = excluded.oxidises,
+            depth_reference_tenths_mm = excluded.depth_reference_tenths_mm,
+            steward_only = excluded.steward_only,
+            hazard_codes = excluded.hazard_codes,
+            precaution_codes = excluded.precaution_codes,
+            data_sheet_on = excluded.data_sheet_on,
+            retired_at = excluded.retired_at
+        "#,
+        room,
+        product.id,
+        product.version,
+        product.name,
+        product.kind.as_str(),
+        &groups,
+        product.oxidises,
+        product.depth_reference_tenths_mm,
+        product.steward_only,
+        &product.hazard_codes,
+        &product.precaution_codes,
+        data_sheet_on,
+        product.is_retired.then_some(placed.recorded_at)
+    )
+    .execute(tx.db())
+    .await?;
+    Ok(())
+}
+
+/// The figures are replaced as a whole; mixes carry their own.
+async fn clear_figures(tx: &mut RoomTx, product: Uuid) -> Result<()> {
+    let room = tx.room();
+    sqlx::query!(
+        r#"
+        delete from capacity
+        where room_id = $1
+            and dilution_id in (select id from dilution where room_id = $1 and product_id = $2)
+        "#,
+        room,
+        product
+    )
+    .execute(tx.db())
+    .await?;
+    sqlx::query!(
+        "delete from dilution where room_id = $1 and product_id = $2",
+        room,
+        product
+    )
+    .execute(tx.db())
+    .await?;
+    Ok(())
+}
+
+async fn insert_dilution(
+    tx: &mut RoomTx,
+    product: Uuid,
+    position: i32,
+    figures: &DilutionFigures,
+) -> Result<()> {
+    let room = tx.room();
+    sqlx::query!(
+        r#"
+        insert into dilution (
+            room_id, id, product_id, parts_thousandths, tray_life_s, bottle_life_s, life_basis,
+            position
+        )
+        values ($1, $2, $3, $4, $5, $6, $7, $8)
+        "#,
+        room,
+        figures.id,
+        product,
+        figures.parts_thousandths,
+        figures.tray_life_s,
+        figures.bottle_life_s,
+        figures.life_basis,
+        position
+    )
+    .execute(tx.db())
+    .await?;
+    Ok(())
+}
+
+async fn insert_capacity(tx: &mut RoomTx, dilution: Uuid, figure: &CapacityFigure) -> Result<()> {
+    let room = tx.room();
+    sqlx::query!(
+        r#"
+        insert into capacity (
+            room_id, dilution_id, paper_class_id, sheets_per_litre_thousandths, basis
+        )
+        values ($1, $2, $3, $4, $5)
+        "#,
+        room,
+        dilution,
+        figure.paper_class_id,
+        figure.sheets_per_litre_thousandths,
+        figure.basis
+    )
+    .execute(tx.db())
+    .await?;
+    Ok(())
+}

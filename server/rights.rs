@@ -1,0 +1,134 @@
+//! Who may do what: one table. A right is a type; holding a [`Permit`] of it is
+//! the proof that its holder may, and only `identity` can make one.
+//!
+//! [`Permit`]: crate::identity::Permit
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+/// What a person is in one room.
+#[derive(
+    Clone, Copy, Debug, Deserialize, Eq, Hash, Ord, PartialEq, PartialOrd, Serialize, ToSchema,
+)]
+#[serde(rename_all = "snake_case")]
+pub enum Role {
+    /// Prints, and notes what they print.
+    Member,
+    /// A member who may also mix.
+    Trained,
+    /// Keeps the bench, the stock, the safety and the people.
+    Steward,
+    /// Keeps the money.
+    Treasurer,
+}
+
+impl Role {
+    /// Every role, in the order pages list them.
+    pub const ALL: [Self; 4] = [Self::Member, Self::Trained, Self::Steward, Self::Treasurer];
+
+    /// The role as the database and the API write it.
+    #[must_use]
+    pub const fn as_str(self) -> &'static str {
+        match self {
+            Self::Member => "member",
+            Self::Trained => "trained",
+            Self::Steward => "steward",
+            Self::Treasurer => "treasurer",
+        }
+    }
+
+    /// Reads what [`Role::as_str`] writes.
+    #[must_use]
+    pub fn parse(text: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|role| role.as_str() == text)
+    }
+}
+
+/// Whether a right reads or writes, and what an API token must be good for.
+#[derive(Clone, Copy, Debug, Eq, PartialEq)]
+pub enum Reach {
+    /// Looks at the room.
+    Read,
+    /// Writes what members write at the bench.
+    Bench,
+    /// Writes what a steward keeps.
+    Keep,
+    /// A person's own affairs, by log-in only: never by a token.
+    Own,
+}
+
+impl Reach {
+    /// The scope a token needs, if a token can have it at all.
+    #[must_use]
+    pub const fn scope(self) -> Option<&'static str> {
+        match self {
+            Self::Read => Some("read"),
+            Self::Bench => Some("bench"),
+            Self::Keep => Some("keep"),
+            Self::Own => None,
+        }
+    }
+}
+
+/// A right, as a type.
+pub trait Right: Send + Sync + 'static {
+    /// Its row in the table.
+    const ROW: Row;
+}
+
+/// One row of the rights table.
+#[derive(Clone, Copy, Debug)]
+pub struct Row {
+    /// The action's name: what the fingerprint, the API and the table call it.
+    pub name: &'static str,
+    /// What it lets one do, as DEVELOPERS.md says it.
+    pub what: &'static str,
+    /// Who has it.
+    pub roles: &'static [Role],
+    /// What it reaches.
+    pub reach: Reach,
+}
+
+macro_rules! rights {
+    ($( $right:ident $name:literal $reach:ident [$($role:ident)+] $what:literal; )+) => {
+        $(
+            #[doc = $what]
+            #[derive(Clone, Copy, Debug)]
+            pub struct $right;
+            impl Right for $right {
+                const ROW: Row = Row {
+                    name: $name,
+                    what: $what,
+                    roles: &[$(Role::$role),+],
+                    reach: Reach::$reach,
+                };
+            }
+        )+
+        /// The rights table.
+        pub const TABLE: &[Row] = &[$($right::ROW),+];
+    };
+}
+
+rights! {
+    LookAtBoard "look_at_board" Read [Member Trained Steward Treasurer] "Look at the board and at a tray.";
+    ReadBook "read_book" Read [Member Trained Steward Treasurer] "Read the book, as far as its kinds of entry are shown to one.";
+    SealBook "seal_book" Keep [Steward Treasurer] "Make a checkpoint of the book now, and take the book away as a file.";
+    ReadNotices "read_notices" Own [Member Trained Steward Treasurer] "Read one's notices.";
+    KeepTokens "keep_tokens" Own [Member Trained Steward Treasurer] "Make and revoke one's own tokens.";
+    NoteSheets "note_sheets" Bench [Member Trained Steward] "Note sheets.";
+    UndoNote "undo_note" Bench [Member Trained Steward] "Undo one's own note for ten minutes; a steward, any note.";
+    Mix "mix" Bench [Trained Steward] "Mix a working solution in a tray.";
+    Discard "discard" Bench [Trained Steward] "Discard a mix into a named container.";
+    SeePapers "see_papers" Read [Member Trained Steward Treasurer] "See sheet sizes and paper classes.";
+    KeepPapers "keep_papers" Keep [Steward] "Add, change and retire sheet sizes and paper classes.";
+    SeeProducts "see_products" Read [Member Trained Steward Treasurer] "See products, their dilutions, lives and safety data.";
+    KeepProducts "keep_products" Keep [Steward] "Add, change and retire products.";
+    SeeBench "see_bench" Read [Member Trained Steward Treasurer] "See lines and trays with their measurements.";
+    KeepBench "keep_bench" Keep [Steward] "Add, change and retire lines and trays.";
+    SeeMembers "see_members" Read [Steward] "See who is in the room and which invitations are open.";
+    Invite "invite" Own [Steward] "Invite somebody, and revoke an invitation.";
+    KeepMembers "keep_members" Keep [Steward] "Change a role, suspend and restore a membership, end its access.";
+    MakeResetLink "make_reset_link" Own [Steward] "Make a link for a new password, where that is allowed.";
+    SeeRoom "see_room" Read [Member Trained Steward Treasurer] "See the room's settings.";
+    KeepRoom "keep_room" Keep [Steward] "Change the room's settings.";
+}

@@ -1,0 +1,12 @@
+//! Every visible sentence that does not stand in a template.
+//!
+//! Functions with typed arguments: the rules and the actions know meanings, only
+//! this module knows words. A sentence says what to do where there is something
+//! to do.
+
+pub mod api;
+pub mod bench;
+pub mod problems;
+pub mod verdicts;
+
+pub use problems::{clash, danger, failure, problem};
