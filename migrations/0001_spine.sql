@@ -58,6 +58,7 @@ create table room_name (
     room_id uuid primary key,
     slug text not null constraint room_name_slug_key unique,
     name text not null,
+    is_demo boolean not null default false,
     closed_at timestamptz
 );
 

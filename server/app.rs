@@ -4,6 +4,7 @@ use std::path::PathBuf;
 use std::sync::Arc;
 
 use crate::address::PublicAddress;
+use crate::board::Boards;
 use crate::clock::Clock;
 use crate::database::Database;
 use crate::identity::Entrance;
@@ -26,6 +27,7 @@ struct Parts {
     data: PathBuf,
     sessions: Sessions,
     entrance: Entrance,
+    boards: Arc<Boards>,
 }
 
 impl App {
@@ -39,11 +41,13 @@ impl App {
         data: PathBuf,
         entrance: Entrance,
     ) -> Self {
+        let boards = Arc::new(Boards::default());
+        let drop_boards = boards.clone();
         let scribes = Scribes::new(
             database.clone(),
             KINDS,
             Recording::ByClock(clock.clone()),
-            Arc::new(|room, head: Head| tracing::debug!(%room, seq = head.seq, "written")),
+            Arc::new(move |room, head: Head| drop_boards.changed(room, &head)),
         );
         Self {
             parts: Arc::new(Parts {
@@ -54,6 +58,7 @@ impl App {
                 data,
                 sessions: Sessions::default(),
                 entrance,
+                boards,
             }),
         }
     }
@@ -98,5 +103,11 @@ impl App {
     #[must_use]
     pub fn entrance(&self) -> &Entrance {
         &self.parts.entrance
+    }
+
+    /// The boards this instance keeps.
+    #[must_use]
+    pub fn boards(&self) -> &Boards {
+        &self.parts.boards
     }
 }

@@ -7,6 +7,10 @@ pub mod address;
 pub mod app;
 /// The bench: lines and trays.
 pub mod bench;
+/// The board of a room: what stands in each tray, and whether it is good.
+pub mod board;
+/// The pages of the book.
+pub mod book;
 /// The time, injected.
 pub mod clock;
 /// What the program does on the command line.
@@ -15,6 +19,8 @@ pub mod commands;
 pub mod darkroom;
 /// Transactions, roles, migrations and the private PostgreSQL cluster.
 pub mod database;
+/// What to do first when something went wrong.
+pub mod emergency;
 /// What can go wrong, by meaning.
 pub mod error;
 /// Who somebody is, and what that lets them do.
@@ -27,6 +33,8 @@ pub mod logbook;
 pub mod members;
 /// Mixes: working solutions from mixing to discarding.
 pub mod mixes;
+/// What a person should know.
+pub mod notices;
 /// Papers: sheet sizes and paper classes.
 pub mod papers;
 /// What can be wrong with what somebody asked.
@@ -39,5 +47,7 @@ pub mod rights;
 pub mod rooms;
 /// Notes of sheets, and what they used up.
 pub mod sheets;
+/// Trays, one by one.
+pub mod trays;
 /// What all pages share.
 pub mod web;

@@ -3,5 +3,6 @@
 mod cluster;
 mod darkroom;
 mod golden;
+mod look;
 mod reference;
 mod verifier;

@@ -48,6 +48,8 @@ pub struct Membership {
     pub room_name: String,
     /// What the person is there.
     pub role: Role,
+    /// Whether it is a room of invented people.
+    pub is_demo: bool,
     /// Whether the room takes no more entries.
     pub is_closed: bool,
 }

@@ -17,7 +17,7 @@ pub(super) async fn standing(
 ) -> Result<Option<Standing>> {
     let found = sqlx::query!(
         r#"
-        select n.room_id, n.slug, n.name, n.closed_at, m.role, h.seq
+        select n.room_id, n.slug, n.name, n.is_demo, n.closed_at, m.role, h.seq
         from room_name n
         join membership m on m.room_id = n.room_id
         join head h on h.room_id = n.room_id
@@ -34,7 +34,13 @@ pub(super) async fn standing(
     found
         .map(|row| {
             Ok(Standing {
-                membership: membership(row.room_id, row.slug, row.name, row.closed_at, &row.role)?,
+                membership: membership(
+                    row.room_id,
+                    row.slug,
+                    row.name,
+                    (row.is_demo, row.closed_at.is_some()),
+                    &row.role,
+                )?,
                 seq: row.seq,
             })
         })
@@ -46,7 +52,7 @@ pub(super) async fn standings(tx: &mut RoomTx, persons: &[Uuid]) -> Result<Vec<(
     let room = tx.room();
     let found = sqlx::query!(
         r#"
-        select m.person_id, n.slug, n.name, n.closed_at, m.role, h.seq
+        select m.person_id, n.slug, n.name, n.is_demo, n.closed_at, m.role, h.seq
         from membership m
         join room_name n on n.room_id = m.room_id
         join head h on h.room_id = m.room_id
@@ -63,7 +69,13 @@ pub(super) async fn standings(tx: &mut RoomTx, persons: &[Uuid]) -> Result<Vec<(
     found
         .into_iter()
         .map(|row| {
-            let membership = membership(room, row.slug, row.name, row.closed_at, &row.role)?;
+            let membership = membership(
+                room,
+                row.slug,
+                row.name,
+                (row.is_demo, row.closed_at.is_some()),
+                &row.role,
+            )?;
             let seq = row.seq;
             Ok((row.person_id, Standing { membership, seq }))
         })
@@ -91,7 +103,7 @@ pub(super) async fn heads(tx: &mut InstallationTx, rooms: &[Uuid]) -> Result<Vec
 pub(super) async fn memberships(tx: &mut InstallationTx, person: Uuid) -> Result<Vec<Membership>> {
     let found = sqlx::query!(
         r#"
-        select n.room_id, n.slug, n.name, n.closed_at, m.role
+        select n.room_id, n.slug, n.name, n.is_demo, n.closed_at, m.role
         from room_name n
         join membership m on m.room_id = n.room_id
         where m.person_id = $1
@@ -106,7 +118,15 @@ pub(super) async fn memberships(tx: &mut InstallationTx, person: Uuid) -> Result
     .await?;
     found
         .into_iter()
-        .map(|row| membership(row.room_id, row.slug, row.name, row.closed_at, &row.role))
+        .map(|row| {
+            membership(
+                row.room_id,
+                row.slug,
+                row.name,
+                (row.is_demo, row.closed_at.is_some()),
+                &row.role,
+            )
+        })
         .collect()
 }
 
@@ -114,7 +134,7 @@ pub(super) fn membership(
     room: Uuid,
     slug: String,
     room_name: String,
-    closed_at: Option<OffsetDateTime>,
+    (is_demo, is_closed): (bool, bool),
     role: &str,
 ) -> Result<Membership> {
     Ok(Membership {
@@ -122,6 +142,7 @@ pub(super) fn membership(
         slug,
         room_name,
         role: Role::parse(role).ok_or_else(|| Error::fault(format!("no such role: {role}")))?,
-        is_closed: closed_at.is_some(),
+        is_demo,
+        is_closed,
     })
 }

@@ -7,7 +7,7 @@ use super::book::{Fingerprint, Head, Key};
 use super::chain::Link;
 use super::entry::About;
 use crate::clock::moment;
-use crate::database::RoomTx;
+use crate::database::{InstallationTx, RoomTx};
 use crate::error::{Error, Result};
 
 /// Locks the room's head: the first statement of every write, alone.
@@ -28,6 +28,50 @@ pub(super) async fn lock_head(tx: &mut RoomTx) -> Result<Option<Head>> {
             })
         })
         .transpose()
+}
+
+/// Where the room's book ends, as this transaction sees it.
+///
+/// # Errors
+/// [`Error::NotFound`] for a room without a book.
+pub async fn head(tx: &mut RoomTx) -> Result<Head> {
+    let room = tx.room();
+    let found = sqlx::query!(
+        "select seq, hash, recorded_at from head where room_id = $1",
+        room
+    )
+    .fetch_optional(tx.db())
+    .await?
+    .ok_or(Error::NotFound)?;
+    Ok(Head {
+        seq: found.seq,
+        hash: hash_of(found.hash)?,
+        recorded_at: found.recorded_at,
+    })
+}
+
+/// Where the books of these rooms end.
+///
+/// # Errors
+/// The database's.
+pub async fn heads(tx: &mut InstallationTx, rooms: &[Uuid]) -> Result<Vec<(Uuid, Head)>> {
+    let found = sqlx::query!(
+        "select room_id, seq, hash, recorded_at from head where room_id = any($1)",
+        rooms
+    )
+    .fetch_all(tx.db())
+    .await?;
+    found
+        .into_iter()
+        .map(|row| {
+            let head = Head {
+                seq: row.seq,
+                hash: hash_of(row.hash)?,
+                recorded_at: row.recorded_at,
+            };
+            Ok((row.room_id, head))
+        })
+        .collect()
 }
 
 /// Reads 32 bytes from a column.

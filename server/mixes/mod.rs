@@ -8,6 +8,8 @@
 pub mod actions;
 mod entries;
 mod store;
+/// Its pages, as templates want them.
+pub mod views;
 
 pub use entries::{Discarded, FrozenCapacity, Mixed, RULES};
 pub use store::{Mix, capacities, mix, standing};

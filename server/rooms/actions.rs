@@ -106,7 +106,7 @@ pub async fn open_room(
             Box::pin(async move {
                 // What a set-up link may do depends on there being no room yet.
                 admit_founder(tx, &founder, &recording).await?;
-                store::insert_name(tx, &new.slug, &new.settings.name)
+                store::insert_name(tx, &new.slug, &new.settings.name, new.demo_seed.is_some())
                     .await
                     .on_constraint("room_name_slug_key", || {
                         Error::field("slug", Problem::SlugTaken)

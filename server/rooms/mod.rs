@@ -8,6 +8,7 @@ mod entries;
 mod read;
 mod settings;
 mod store;
+pub mod views;
 
 pub use entries::{Demo, RoomClosed, RoomOpened, RoomReopened, RoomSettingsChanged};
 pub use read::{is_slug, slug_of};

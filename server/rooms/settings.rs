@@ -2,6 +2,10 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::error::{Error, Result};
+use crate::web::dates::Zone;
+use crate::web::numbers::Numbers;
+
 /// How lengths and volumes are written.
 #[derive(Clone, Copy, Debug, Deserialize, Eq, PartialEq, Serialize)]
 #[serde(rename_all = "snake_case")]
@@ -167,5 +171,19 @@ impl Settings {
             hazard_rules: HazardRules::Clp,
             emergency: Emergency::default(),
         }
+    }
+
+    /// How this room writes times.
+    ///
+    /// # Errors
+    /// A fault: the zone was checked when it was set.
+    pub fn time_zone(&self) -> Result<Zone> {
+        Zone::named(&self.zone).map_err(|cause| Error::Internal(cause.into()))
+    }
+
+    /// How this room writes numbers.
+    #[must_use]
+    pub fn numbers(&self) -> Numbers {
+        Numbers::with_mark(self.decimal_mark.as_str())
     }
 }

@@ -54,13 +54,19 @@ pub async fn by_slug(tx: &mut InstallationTx, slug: &str) -> Result<Option<Room>
     Ok(room)
 }
 
-pub(super) async fn insert_name(tx: &mut RoomTx, slug: &str, name: &str) -> Result<()> {
+pub(super) async fn insert_name(
+    tx: &mut RoomTx,
+    slug: &str,
+    name: &str,
+    is_demo: bool,
+) -> Result<()> {
     let room = tx.room();
     sqlx::query!(
-        "insert into room_name (room_id, slug, name) values ($1, $2, $3)",
+        "insert into room_name (room_id, slug, name, is_demo) values ($1, $2, $3, $4)",
         room,
         slug,
-        name
+        name,
+        is_demo
     )
     .execute(tx.db())
     .await?;

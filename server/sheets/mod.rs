@@ -8,6 +8,8 @@ pub mod actions;
 mod compose;
 mod entries;
 mod store;
+/// Its pages, as templates want them.
+pub mod views;
 
 pub use compose::NewNote;
 pub use entries::{NoteUndone, Noted, Wear};

@@ -1,5 +1,27 @@
-//! What all pages share.
+//! What all pages share: the shell around them, style sheets and script, form
+//! fields, drawings, dates and numbers. Imports no noun.
 
+/// Style sheets and script, embedded, under names that change with their content.
+pub mod assets;
+/// Instants in words of the room's zone, and local times back to instants.
+pub mod dates;
+/// Trays seen from above and the two rules beside them.
+pub mod drawing;
+/// An error on its way out.
 pub mod failure;
+/// What is wrong with a form, field by field.
+pub mod fields;
+/// Reading submitted forms and their keys.
 pub mod forms;
+/// What a handler knows of a page's frame.
+pub mod frame;
+/// What every request passes first: host, site, headers.
 pub mod guards;
+/// Every visible sentence that does not stand in a template.
+pub mod messages;
+/// Volumes, lengths and shares, exactly, with the room's decimal mark.
+pub mod numbers;
+/// The frame around every page.
+pub mod shell;
+/// Pages that belong to no noun: errors, a closed room, the word before Safelight.
+pub mod views;

@@ -30,7 +30,7 @@ pub(super) async fn find(
         select
             t.secret_hash, t.scopes, t.last_used_at,
             p.id as person_id, p.name as person_name, p.is_operator,
-            n.slug, n.name as room_name, n.closed_at, m.role
+            n.slug, n.name as room_name, n.is_demo, n.closed_at, m.role
         from token t
         join person p on p.id = t.person_id
         join membership m on m.room_id = t.room_id and m.person_id = t.person_id
@@ -61,7 +61,13 @@ pub(super) async fn find(
                     session: None,
                     is_operator: row.is_operator,
                 },
-                membership: membership(room, row.slug, row.room_name, row.closed_at, &row.role)?,
+                membership: membership(
+                    room,
+                    row.slug,
+                    row.room_name,
+                    (row.is_demo, row.closed_at.is_some()),
+                    &row.role,
+                )?,
             })
         })
         .transpose()

@@ -1,0 +1,15 @@
+//! The board of a room: every tray's verdict, why, and when it changes.
+//!
+//! The page is the same for everyone of a role and a display. It is rendered
+//! once after each change and kept until the next entry or the next moment at
+//! which something on it changes by itself.
+
+mod cache;
+mod page;
+mod state;
+/// The page, as its template wants it.
+pub mod views;
+
+pub use cache::{Boards, watch};
+pub use page::{figures, pages};
+pub use state::{LineNow, TrayNow, judged, lines_now};

@@ -1,0 +1,301 @@
+//! The board's page.
+
+use askama::Template;
+use axum::Router;
+use axum::body::{Body, Bytes};
+use axum::extract::State;
+use axum::http::header::{CACHE_CONTROL, CONTENT_TYPE, ETAG, IF_NONE_MATCH, VARY};
+use axum::http::{HeaderMap, StatusCode};
+use axum::response::{IntoResponse, Response};
+use axum::routing::get;
+use data_encoding::HEXLOWER;
+use time::{Duration, OffsetDateTime};
+
+use super::cache::{Kept, Variant};
+use super::state::{LineNow, TrayNow, lines_now};
+use super::views::{BoardPage, LineOnBoard, MixOnBoard, TrayOnBoard};
+use crate::app::App;
+use crate::bench::Tray;
+use crate::clock::{micros, moment};
+use crate::darkroom::verdict::Verdict;
+use crate::error::{Error, Result};
+use crate::identity::Permit;
+use crate::logbook::{self, Head};
+use crate::mixes::Mix;
+use crate::rights::{self, LookAtBoard, Right};
+use crate::rooms::{self, Settings};
+use crate::web::dates::Zone;
+use crate::web::drawing::{Measured, Rule, TrayDrawing, TrayShape, VerdictWord};
+use crate::web::frame::{BUILD, Frame};
+use crate::web::messages::verdicts;
+use crate::web::numbers::{Numbers, whole_percent_left, whole_percent_used};
+use crate::web::shell::{Display, Place};
+
+/// The board's route.
+#[must_use]
+pub fn pages() -> Router<App> {
+    Router::new().route("/rooms/{room}/board", get(board))
+}
+
+async fn board(
+    State(app): State<App>,
+    permit: Permit<LookAtBoard>,
+    frame: Frame,
+    headers: HeaderMap,
+) -> Result<Response> {
+    let variant = (permit.room(), permit.role(), frame.display());
+    let board = match app.boards().find(variant, app.clock().now()) {
+        Some(board) => board,
+        None => draw(&app, &permit, &frame, variant).await?,
+    };
+    let known = headers.get(IF_NONE_MATCH).is_some_and(|tags| {
+        let tags = tags.to_str().unwrap_or_default();
+        tags.split(',').any(|tag| tag.trim() == board.etag)
+    });
+    Ok(answer(board, known))
+}
+
+fn answer(board: Kept, is_known: bool) -> Response {
+    let headers = [
+        (CONTENT_TYPE, "text/html; charset=utf-8".to_owned()),
+        (CACHE_CONTROL, "private, no-cache".to_owned()),
+        (VARY, "Cookie".to_owned()),
+        (ETAG, board.etag),
+    ];
+    if is_known {
+        return (StatusCode::NOT_MODIFIED, headers).into_response();
+    }
+    (headers, Body::from(board.body)).into_response()
+}
+
+async fn draw(
+    app: &App,
+    permit: &Permit<LookAtBoard>,
+    frame: &Frame,
+    variant: Variant,
+) -> Result<Kept> {
+    let now = app.clock().now();
+    let (head, settings, lines) = app
+        .database()
+        .reading(permit.scope(), move |tx| {
+            Box::pin(async move {
+                let head = logbook::head(tx).await?;
+                let settings = rooms::settings(tx).await?;
+                let lines = lines_now(tx, now, settings.test_first_ppb).await?;
+                Ok((head, settings, lines))
+            })
+        })
+        .await?;
+    let role = permit.role();
+    let may = |row: rights::Row| row.roles.contains(&role);
+    let zone = settings.time_zone()?;
+    let mut shell = frame.shell_for_role(permit.membership());
+    shell.place = Some(Place::Board);
+    // The page is kept for others: nothing of this request's query stays in it.
+    shell.here = format!("/rooms/{}/board", permit.membership().slug);
+    let page = BoardPage {
+        shell,
+        as_of: zone.clock_and_weekday(now),
+        notices: notices(&lines),
+        lines: lines
+            .iter()
+            .map(|line| line_on_board(line, &settings, &zone, now))
+            .collect(),
+        may_note: may(rights::NoteSheets::ROW),
+        may_mix: may(rights::Mix::ROW),
+        may_set_up: may(rights::KeepBench::ROW),
+    };
+    let body = page
+        .render()
+        .map_err(|cause| Error::Internal(cause.into()))?;
+    let good_until = good_until(&lines, now);
+    let board = Kept {
+        body: Bytes::from(body),
+        etag: etag(&head, variant, good_until),
+        seq: head.seq,
+        good_until,
+    };
+    app.boards().keep(variant, board.clone());
+    Ok(board)
+}
+
+fn etag(head: &Head, (_, role, display): Variant, good_until: OffsetDateTime) -> String {
+    let head = HEXLOWER.encode(&head.hash[..8]);
+    let variant = match display {
+        Display::Day => "day",
+        Display::Dim => "dim",
+        Display::Safelight => "safelight",
+    };
+    let until = micros(good_until);
+    format!("\"{BUILD}-{head}-{}-{variant}-{until}\"", role.as_str())
+}
+
+/// The next moment at which a verdict changes, or a rule has moved by a
+/// twentieth of a life.
+fn good_until(lines: &[LineNow], now: OffsetDateTime) -> OffsetDateTime {
+    let trays = lines.iter().flat_map(|line| &line.trays);
+    let moments = trays.flat_map(|each| {
+        let changes = each.judgement.changes_at.map(|(at, _)| moment(at.get()));
+        let moves = each.mix.as_ref().map(|mix| {
+            let twentieth = Duration::seconds((mix.life_s / 20).max(1));
+            now + twentieth
+        });
+        [changes, moves]
+    });
+    let a_day = now + Duration::days(1);
+    moments.flatten().fold(a_day, OffsetDateTime::min)
+}
+
+/// What everyone in the room should know: which trays not to print through.
+fn notices(lines: &[LineNow]) -> Vec<String> {
+    lines
+        .iter()
+        .flat_map(|line| line.trays.iter().map(move |tray| (line, tray)))
+        .filter(|(_, each)| matches!(each.judgement.verdict, Verdict::Replace | Verdict::Unknown))
+        .map(|(line, each)| verdicts::do_not_use(&line.line.name, &each.tray.name))
+        .collect()
+}
+
+fn line_on_board(
+    line: &LineNow,
+    settings: &Settings,
+    zone: &Zone,
+    now: OffsetDateTime,
+) -> LineOnBoard {
+    LineOnBoard {
+        id: line.line.id.to_string(),
+        name: line.line.name.clone(),
+        trays: line
+            .trays
+            .iter()
+            .map(|each| tray_on_board(each, settings, zone, now))
+            .collect(),
+    }
+}
+
+fn tray_on_board(
+    each: &TrayNow,
+    settings: &Settings,
+    zone: &Zone,
+    now: OffsetDateTime,
+) -> TrayOnBoard {
+    let numbers = settings.numbers();
+    let figures = figures(each, settings, zone, now);
+    TrayOnBoard {
+        id: each.tray.id.to_string(),
+        name: each.tray.name.clone(),
+        word: figures.word,
+        drawing: figures.drawing,
+        reason: figures.reason,
+        change: figures.change,
+        mix: each.mix.as_ref().zip(figures.rules).map(|(mix, rules)| {
+            let (capacity, life) = rules;
+            MixOnBoard {
+                product: mix.product_name.clone(),
+                dilution: numbers.dilution(mix.parts_thousandths),
+                mixed: zone.clock_and_weekday(mix.mixed_at),
+                litres: numbers.volume(mix.charged_ul),
+                depth: figures.depth.clone(),
+                capacity,
+                life,
+            }
+        }),
+    }
+}
+
+/// What board and tray page both show of a tray.
+#[derive(Clone, Debug)]
+pub struct Figures {
+    /// The verdict, large.
+    pub word: VerdictWord,
+    /// The tray from above.
+    pub drawing: TrayDrawing,
+    /// The reason in numbers.
+    pub reason: String,
+    /// When the verdict changes if nobody prints.
+    pub change: Option<String>,
+    /// How deep the mix stands.
+    pub depth: String,
+    /// What is left of capacity and of life.
+    pub rules: Option<(Rule, Rule)>,
+}
+
+/// Puts a judged tray into words and drawings.
+#[must_use]
+pub fn figures(each: &TrayNow, settings: &Settings, zone: &Zone, now: OffsetDateTime) -> Figures {
+    let numbers = settings.numbers();
+    let standing = verdicts::standing(each.judgement.verdict);
+    let shape = shape(&each.tray);
+    let volume = each.mix.as_ref().map(|mix| mix.charged_ul);
+    let litres = volume.map_or_else(String::new, |volume| numbers.volume(volume));
+    let depth = volume.map_or(0, |volume| shape.depth_of(volume));
+    Figures {
+        word: VerdictWord { standing },
+        drawing: TrayDrawing::new(shape, standing, volume, litres),
+        reason: verdicts::reason(&each.judgement, numbers, zone),
+        change: verdicts::change(&each.judgement, zone),
+        depth: numbers.millimetres(depth),
+        rules: each.mix.as_ref().map(|mix| {
+            let test_from = whole_percent_used(settings.test_first_ppb);
+            let test_from = u8::try_from(test_from).ok();
+            (
+                capacity_rule(mix, numbers, test_from),
+                life_rule(mix, zone, now, test_from),
+            )
+        }),
+    }
+}
+
+/// A tray's measurements, as it is drawn.
+#[must_use]
+pub fn shape(tray: &Tray) -> TrayShape {
+    TrayShape {
+        long_tenths_mm: tray.inside_long_tenths_mm.into(),
+        short_tenths_mm: tray.inside_short_tenths_mm.into(),
+        depth_tenths_mm: tray.inside_depth_tenths_mm.into(),
+        least_depth_tenths_mm: tray.least_depth_tenths_mm.into(),
+    }
+}
+
+/// Parts per billion of a whole, rounded down.
+fn ppb(part: i64, whole: i64) -> i64 {
+    let ppb = i128::from(part) * 1_000_000_000 / i128::from(whole.max(1));
+    i64::try_from(ppb).unwrap_or(i64::MAX)
+}
+
+fn capacity_rule(mix: &Mix, numbers: Numbers, test_from: Option<u8>) -> Rule {
+    let charged_nl = mix.charged_ul.saturating_mul(1_000);
+    let left_ul = (charged_nl - mix.spent_nl).max(0) / 1_000;
+    Rule {
+        measured: Measured::Capacity,
+        left_percent: whole_percent_left(ppb(mix.spent_nl, charged_nl)),
+        test_from_percent: test_from,
+        words: verdicts::capacity_left(mix.has_capacity, left_ul, mix.charged_ul, numbers),
+        from: verdicts::FRESH.to_owned(),
+        until: verdicts::USED_UP.to_owned(),
+        parts: 10,
+    }
+}
+
+/// What is used of a mix's life now, in parts per billion.
+#[must_use]
+pub fn life_used_ppb(mix: &Mix, now: OffsetDateTime) -> i64 {
+    let lived_us = (micros(now) - micros(mix.age_at)).max(0);
+    mix.age_ppb + ppb(lived_us, mix.life_s.saturating_mul(1_000_000))
+}
+
+fn life_rule(mix: &Mix, zone: &Zone, now: OffsetDateTime, test_from: Option<u8>) -> Rule {
+    let left_ppb = i128::from((1_000_000_000 - mix.age_ppb).max(0));
+    let left_s = left_ppb * i128::from(mix.life_s) / 1_000_000_000;
+    let ends = mix.age_at + Duration::seconds(i64::try_from(left_s).unwrap_or(0));
+    let ends_words = zone.clock_and_weekday(ends).words;
+    Rule {
+        measured: Measured::Life,
+        left_percent: whole_percent_left(life_used_ppb(mix, now)),
+        test_from_percent: test_from,
+        words: verdicts::life_left(now < ends, &ends_words),
+        from: verdicts::mixed_at(&zone.clock_and_weekday(mix.mixed_at).words),
+        until: ends_words,
+        parts: u8::try_from((mix.life_s / 3_600).clamp(1, 48)).unwrap_or(48),
+    }
+}

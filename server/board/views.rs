@@ -1,0 +1,77 @@
+//! The board's page. It is kept and shown to everyone of the same role and display, so
+//! its shell carries no person, no count and no flash, and its times are absolute.
+
+use askama::Template;
+
+use crate::web::dates::Moment;
+use crate::web::drawing::{Rule, TrayDrawing, VerdictWord};
+use crate::web::shell::Shell;
+
+/// The whole board.
+#[derive(Debug, Clone, Template)]
+#[template(path = "board/board.html")]
+pub struct BoardPage {
+    /// The frame, without person, unread and flash.
+    pub shell: Shell,
+    /// When the board was drawn.
+    pub as_of: Moment,
+    /// What everyone in the room should know, one sentence each.
+    pub notices: Vec<String>,
+    /// The lines in the room's order.
+    pub lines: Vec<LineOnBoard>,
+    /// May this role note sheets?
+    pub may_note: bool,
+    /// May this role mix?
+    pub may_mix: bool,
+    /// May this role set up the bench?
+    pub may_set_up: bool,
+}
+
+/// One line with its trays in the order prints travel.
+#[derive(Debug, Clone)]
+pub struct LineOnBoard {
+    /// Its id, for links.
+    pub id: String,
+    /// Its name.
+    pub name: String,
+    /// Its trays.
+    pub trays: Vec<TrayOnBoard>,
+}
+
+/// One tray on the board.
+#[derive(Debug, Clone)]
+pub struct TrayOnBoard {
+    /// Its id, for links.
+    pub id: String,
+    /// Its name.
+    pub name: String,
+    /// The verdict, large.
+    pub word: VerdictWord,
+    /// The tray from above.
+    pub drawing: TrayDrawing,
+    /// The reason in numbers.
+    pub reason: String,
+    /// When the verdict changes if nobody prints: `Test first from 19:34 Thu if nobody prints.`
+    pub change: Option<String>,
+    /// What stands here; none where nothing is recorded.
+    pub mix: Option<MixOnBoard>,
+}
+
+/// The mix in a tray.
+#[derive(Debug, Clone)]
+pub struct MixOnBoard {
+    /// The product.
+    pub product: String,
+    /// `1+9`.
+    pub dilution: String,
+    /// When it was mixed.
+    pub mixed: Moment,
+    /// `1 L`.
+    pub litres: String,
+    /// `13.3 mm`.
+    pub depth: String,
+    /// What is left of its capacity.
+    pub capacity: Rule,
+    /// What is left of its life.
+    pub life: Rule,
+}

@@ -1,0 +1,4 @@
+//! The book's pages: entries, filters, checkpoints.
+
+/// Its pages.
+pub mod views;

@@ -1,0 +1,4 @@
+//! What a person should know, kept until read.
+
+/// Its pages.
+pub mod views;

@@ -1,0 +1,70 @@
+//! Pages that belong to no noun.
+
+use askama::Template;
+
+use super::shell::Shell;
+
+/// What went wrong, as the page says it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Trouble {
+    /// 401: log in first.
+    NotLoggedIn,
+    /// 403: seen, but not allowed.
+    NotAllowed,
+    /// 404: nothing here for this reader.
+    NotFound,
+    /// 409: it changed meanwhile.
+    Changed,
+    /// 421: another address.
+    WrongAddress,
+    /// 422: sent twice with other content, or not readable.
+    NotReadable,
+    /// 429: too many tries.
+    TooMany,
+    /// 500: our fault.
+    Broken,
+    /// 503: not now.
+    Busy,
+}
+
+impl Trouble {
+    /// The status it is answered with.
+    #[must_use]
+    pub fn status(self) -> u16 {
+        match self {
+            Self::NotLoggedIn => 401,
+            Self::NotAllowed => 403,
+            Self::NotFound => 404,
+            Self::Changed => 409,
+            Self::WrongAddress => 421,
+            Self::NotReadable => 422,
+            Self::TooMany => 429,
+            Self::Broken => 500,
+            Self::Busy => 503,
+        }
+    }
+}
+
+/// An error page, in the look of every other page.
+#[derive(Debug, Clone, Template)]
+#[template(path = "errors/error.html")]
+pub struct ErrorPage {
+    /// The frame.
+    pub shell: Shell,
+    /// What went wrong.
+    pub trouble: Trouble,
+    /// A sentence that says more, where there is one.
+    pub sentence: Option<String>,
+    /// To quote when asking for help.
+    pub request_id: Option<String>,
+    /// Seconds until a further try, where they are known.
+    pub retry_after_s: Option<u64>,
+}
+
+/// Said the first time a device chooses Safelight; the choice is made by then.
+#[derive(Debug, Clone, Template)]
+#[template(path = "safelight.html")]
+pub struct SafelightPage {
+    /// The frame, its display already Safelight.
+    pub shell: Shell,
+}

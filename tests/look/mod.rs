@@ -1,0 +1,97 @@
+//! The look: every page view with invented data.
+//!
+//! Each page is held to the rules of its HTML in all three displays. With
+//! `WETSIDE_GALLERY=folder` the pages are written there too, to be looked at in a
+//! browser. The people, products and figures are invented.
+
+#![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
+
+mod bench_pages;
+mod rules;
+
+use wetside::web::assets;
+use wetside::web::shell::{Display, Place, RoomName, Shell};
+
+/// A page of the gallery: its file name and how it is made in a given shell.
+pub(crate) type Page = (&'static str, fn(Shell) -> String);
+
+/// Every page.
+pub(crate) fn pages() -> Vec<Page> {
+    [bench_pages::PAGES].concat()
+}
+
+/// The shell of a steward in an invented room.
+pub(crate) fn shell(display: Display) -> Shell {
+    Shell {
+        base: ".".to_owned(),
+        here: "/rooms/north-quay/board".to_owned(),
+        display,
+        room: Some(RoomName {
+            slug: "north-quay".to_owned(),
+            name: "North Quay Darkroom".to_owned(),
+        }),
+        logged_in: true,
+        person: Some("Ines Vatry".to_owned()),
+        places: vec![
+            Place::Board,
+            Place::NoteSheets,
+            Place::Notices,
+            Place::Book,
+            Place::Members,
+            Place::Bench,
+            Place::Products,
+            Place::Papers,
+            Place::Settings,
+            Place::Checkpoints,
+            Place::Tokens,
+        ],
+        place: None,
+        unread: Some(2),
+        flash: None,
+        build: "0.1.0".to_owned(),
+        demo: false,
+    }
+}
+
+/// A shell without room and person.
+pub(crate) fn outside(shell: Shell) -> Shell {
+    Shell {
+        room: None,
+        person: None,
+        logged_in: false,
+        places: Vec::new(),
+        unread: None,
+        here: "/log-in".to_owned(),
+        ..shell
+    }
+}
+
+/// A shell without room, but of someone logged in.
+pub(crate) fn roomless(shell: Shell) -> Shell {
+    Shell {
+        room: None,
+        places: Vec::new(),
+        unread: None,
+        here: "/account".to_owned(),
+        ..shell
+    }
+}
+
+#[test]
+fn gallery() {
+    let Ok(folder) = std::env::var("WETSIDE_GALLERY") else {
+        return assert!(!pages().is_empty());
+    };
+    let folder = std::path::Path::new(&folder);
+    std::fs::create_dir_all(folder.join("assets")).unwrap();
+    for (name, bytes) in assets::all() {
+        let path = assets::path(name);
+        std::fs::write(folder.join(path.trim_start_matches('/')), bytes).unwrap();
+    }
+    for (name, page) in pages() {
+        for display in Display::ALL {
+            let file = format!("{name}.{}.html", display.name());
+            std::fs::write(folder.join(file), page(shell(display))).unwrap();
+        }
+    }
+}
