@@ -3,6 +3,7 @@
 mod cluster;
 mod darkroom;
 mod golden;
+mod identity;
 mod look;
 mod reference;
 mod verifier;

@@ -1,6 +1,5 @@
 //! Identity's SQL.
 
-use time::OffsetDateTime;
 use uuid::Uuid;
 
 use super::Membership;
