@@ -1,15 +1,16 @@
 //! What every request shares.
 
 use std::path::PathBuf;
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
 use crate::address::PublicAddress;
 use crate::board::Boards;
 use crate::clock::Clock;
-use crate::database::Database;
+use crate::database::{Database, Owner};
 use crate::identity::Entrance;
 use crate::identity::sessions::Sessions;
 use crate::kinds::KINDS;
+use crate::logbook::vault::Vault;
 use crate::logbook::{Head, Recording, Scribes};
 
 /// The program, running. Cheap to clone.
@@ -26,8 +27,10 @@ struct Parts {
     address: PublicAddress,
     data: PathBuf,
     sessions: Sessions,
-    entrance: Entrance,
+    owner: OnceLock<Owner>,
+    key_file: OnceLock<PathBuf>,
     boards: Arc<Boards>,
+    entrance: Entrance,
 }
 
 impl App {
@@ -57,9 +60,41 @@ impl App {
                 address,
                 data,
                 sessions: Sessions::default(),
-                entrance,
+                owner: OnceLock::new(),
+                key_file: OnceLock::new(),
                 boards,
+                entrance,
             }),
+        }
+    }
+
+    /// Lets the nightly jobs verify as the owner of the tables; the first one
+    /// named stays.
+    #[must_use]
+    pub fn with_owner(self, owner: Owner) -> Self {
+        self.parts.owner.get_or_init(|| owner);
+        self
+    }
+
+    /// Names a key file outside the data folder; the first one named stays.
+    #[must_use]
+    pub fn with_key_file(self, path: PathBuf) -> Self {
+        self.parts.key_file.get_or_init(|| path);
+        self
+    }
+
+    /// The database as the owner of the tables, where this instance may.
+    #[must_use]
+    pub fn owner(&self) -> Option<&Owner> {
+        self.parts.owner.get()
+    }
+
+    /// Where checkpoints and their key are.
+    #[must_use]
+    pub fn vault(&self) -> Vault {
+        Vault {
+            data: self.parts.data.clone(),
+            key_file: self.parts.key_file.get().cloned(),
         }
     }
 
@@ -99,15 +134,15 @@ impl App {
         &self.parts.sessions
     }
 
-    /// What stands at the door.
-    #[must_use]
-    pub fn entrance(&self) -> &Entrance {
-        &self.parts.entrance
-    }
-
     /// The boards this instance keeps.
     #[must_use]
     pub fn boards(&self) -> &Boards {
         &self.parts.boards
+    }
+
+    /// What stands at the door.
+    #[must_use]
+    pub fn entrance(&self) -> &Entrance {
+        &self.parts.entrance
     }
 }

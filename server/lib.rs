@@ -9,7 +9,7 @@ pub mod app;
 pub mod bench;
 /// The board of a room: what stands in each tray, and whether it is good.
 pub mod board;
-/// The pages of the book.
+/// The book's pages: entries, filters, checkpoints, the book as a file.
 pub mod book;
 /// The time, injected.
 pub mod clock;
@@ -31,7 +31,7 @@ pub mod kinds;
 pub mod logbook;
 /// Members: who is in a room and as what.
 pub mod members;
-/// Mixes: working solutions from mixing to discarding.
+/// Mixing and discarding.
 pub mod mixes;
 /// What a person should know.
 pub mod notices;
@@ -41,9 +41,11 @@ pub mod papers;
 pub mod problem;
 /// Products: what the room mixes from.
 pub mod products;
+/// The trade's arithmetic as questions, a line each.
+pub mod reckon;
 /// Who may do what: one table.
 pub mod rights;
-/// Rooms: their rules, how they open and close.
+/// Rooms and their settings.
 pub mod rooms;
 /// Notes of sheets, and what they used up.
 pub mod sheets;

@@ -4,6 +4,7 @@
 use uuid::Uuid;
 
 use crate::darkroom::incompatibility::Clash;
+use crate::web::numbers::NumberProblem;
 
 /// One thing that is wrong.
 #[derive(Clone, Debug, Eq, PartialEq)]
@@ -14,7 +15,9 @@ pub enum Problem {
     TooLong(usize),
     /// Fewer than this many characters.
     TooShort(usize),
-    /// Not a number as this room writes them.
+    /// Not a number as this room writes them, or one with the wrong unit.
+    Number(NumberProblem),
+    /// Not a number at all, where no unit and no mark is in question.
     NotANumber,
     /// A number outside these bounds, which are in the field's own unit.
     OutOfRange {
@@ -25,6 +28,8 @@ pub enum Problem {
     },
     /// None of the choices offered.
     NotAChoice,
+    /// What must be confirmed was not.
+    NotConfirmed,
     /// Not a moment.
     NotATime,
     /// Not a date.

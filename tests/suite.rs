@@ -1,5 +1,6 @@
 //! The one integration binary.
 
+mod book;
 mod cluster;
 mod darkroom;
 mod golden;

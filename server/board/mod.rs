@@ -10,6 +10,6 @@ mod state;
 /// The page, as its template wants it.
 pub mod views;
 
-pub use cache::{Boards, watch};
-pub use page::{figures, pages};
+pub use cache::{Boards, Kept, Variant, look, watch};
+pub use page::{Figures, figures, life_rule, life_used_ppb, pages, ppb};
 pub use state::{LineNow, TrayNow, judged, lines_now};

@@ -247,8 +247,7 @@ pub fn figures(each: &TrayNow, settings: &Settings, zone: &Zone, now: OffsetDate
 }
 
 /// A tray's measurements, as it is drawn.
-#[must_use]
-pub fn shape(tray: &Tray) -> TrayShape {
+fn shape(tray: &Tray) -> TrayShape {
     TrayShape {
         long_tenths_mm: tray.inside_long_tenths_mm.into(),
         short_tenths_mm: tray.inside_short_tenths_mm.into(),
@@ -258,7 +257,8 @@ pub fn shape(tray: &Tray) -> TrayShape {
 }
 
 /// Parts per billion of a whole, rounded down.
-fn ppb(part: i64, whole: i64) -> i64 {
+#[must_use]
+pub fn ppb(part: i64, whole: i64) -> i64 {
     let ppb = i128::from(part) * 1_000_000_000 / i128::from(whole.max(1));
     i64::try_from(ppb).unwrap_or(i64::MAX)
 }
@@ -284,7 +284,9 @@ pub fn life_used_ppb(mix: &Mix, now: OffsetDateTime) -> i64 {
     mix.age_ppb + ppb(lived_us, mix.life_s.saturating_mul(1_000_000))
 }
 
-fn life_rule(mix: &Mix, zone: &Zone, now: OffsetDateTime, test_from: Option<u8>) -> Rule {
+/// What is left of a mix's life, drawn as of `now`.
+#[must_use]
+pub fn life_rule(mix: &Mix, zone: &Zone, now: OffsetDateTime, test_from: Option<u8>) -> Rule {
     let left_ppb = i128::from((1_000_000_000 - mix.age_ppb).max(0));
     let left_s = left_ppb * i128::from(mix.life_s) / 1_000_000_000;
     let ends = mix.age_at + Duration::seconds(i64::try_from(left_s).unwrap_or(0));

@@ -1,4 +1,5 @@
 //! The book's pages: entries, filters, checkpoints.
 
+pub mod checkpoints;
 /// Its pages.
 pub mod views;

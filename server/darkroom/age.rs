@@ -2,9 +2,11 @@
 //! the life for the present storage; a change of storage is an event that keeps
 //! the fraction and changes τ. Topping up makes it younger by mixing, as a·V/(V+v).
 //!
+//! That life passes evenly, and that mixing averages it, is common practice, no source.
+//!
 //! Whole numbers throughout: parts per billion, rounded down. Between two events
-//! the fraction never falls, and [`Age::reaches`] gives the first microsecond at
-//! which [`Age::used_at`] has arrived.
+//! the fraction never falls, and `Age::reaches` gives the first microsecond at
+//! which `Age::used_at` has arrived.
 
 use serde::{Deserialize, Serialize};
 

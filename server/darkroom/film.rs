@@ -1,5 +1,7 @@
 //! Film in a fixer that allows it, and clearing time. Film is noted in rolls with
-//! its own capacity; frame area is never used for chemistry.
+//! its own capacity; frame area is never used for chemistry. Source: the definition
+//! of capacity; that twice the fresh clearing time means exhausted is common
+//! practice, no source.
 
 use super::quantities::{
     Nanolitres, QuantityError, Seconds, TenthsCelsius, Thousandths, divide_half_up,

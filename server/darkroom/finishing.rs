@@ -1,5 +1,6 @@
 //! After the fixer: the wash all prints of a tray share, and the notes a failed
-//! residual test puts in doubt.
+//! residual test puts in doubt; how much a tray lacks to its least depth. Common
+//! practice, no source; depth by geometry.
 
 use super::quantities::{Area, Microlitres, Moment, Seconds, TenthsMm};
 

@@ -4,15 +4,15 @@
 //!
 //! The judgement is the same whichever liquid is poured into the other. What a
 //! person has not stated is unknown, and the unknown is compatible with nothing.
-//! [`Pour::Allowed`] means that no rule here forbids it; it never means harmless:
+//! `Pour::Allowed` means that no rule here forbids it; it never means harmless:
 //! the supplier's safety data sheet and local rules come first.
 //!
 //! Sources: hypochlorite with acid CLP Annex II 1.2.2 (EUH031) and the ATSDR
 //! medical management guideline; hypochlorite with ammonium ATSDR; sulfite with
 //! acid ICSC 1134; concentrated acid with alkali EPA-600/2-80-076 (group 10 with
 //! 1 to 3: heat); ammonium with strong alkali the pKa of 9.24; sulfide with acid
-//! 40 CFR 265 App. V, from memory; thiosulfate with acid, ferricyanide with acid
-//! and bleaches with reducers from memory.
+//! 40 CFR 265 App. V, from memory; acid with thiosulfate, with developer (which
+//! carries sulfite) and with ferricyanide, and bleaches with reducers from memory.
 
 use serde::{Deserialize, Serialize};
 

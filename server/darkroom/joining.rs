@@ -1,5 +1,6 @@
 //! What may join a mix. Dead solution is never laundered: neither topping up nor
-//! pouring together may turn a mix that should be replaced into a good one.
+//! pouring together may turn a mix that should be replaced into a good one. Common
+//! practice, no source.
 
 use super::quantities::{Moment, Ppb, QuantityError};
 use super::state::{MixState, Origin};

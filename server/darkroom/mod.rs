@@ -1,7 +1,8 @@
-//! The trade's arithmetic. It knows nobody: no clock, no SQL, no HTTP, and no
-//! sentence a person reads: it returns numbers and reasons, the pages find words.
+//! The trade's arithmetic. It knows nobody: no clock, no SQL, no HTTP. It returns
+//! numbers and reasons; the pages find words for them. An error's own text is for
+//! `reckon` and for logs.
 //!
-//! Volumes, areas, fractions and instants are whole numbers ([`quantities`]), so
+//! Volumes, areas, fractions and instants are whole numbers (`quantities`), so
 //! that a book folded anywhere gives the same figures.
 
 /// How old a mix is.
@@ -20,6 +21,8 @@ pub mod joining;
 pub mod kit;
 /// What a measuring cylinder can show.
 pub mod measuring;
+/// When a note is taken.
+pub mod noting;
 /// Percentage solutions.
 pub mod percentage;
 /// Whole numbers with a unit each.

@@ -1,7 +1,8 @@
 //! Quantities as whole numbers in one unit each, so that the book's sums are
 //! exact and no unit is ever guessed. Fields are private; arithmetic is
-//! checked; none but [`Moment`] can be negative.
+//! checked; none but `Moment` can be negative.
 //!
+//! Exact conversions follow the definitions of the units (SI; 1 in = 25.4 mm).
 //! As JSON each is its bare integer. Reading and writing "0.5 l" is not done here.
 
 use serde::{Deserialize, Serialize};

@@ -1,4 +1,5 @@
-//! Steady replenishment and the bromide developing releases. Questions for a
+//! Steady replenishment and the bromide developing releases. Source: mass balance
+//! and stoichiometry, one bromide for each silver. Questions for a
 //! printer's own sums; the bench shows bromide only where a product sets a limit.
 
 use super::quantities::{

@@ -1,6 +1,6 @@
 //! Sheets of paper: their size, their area, and how many sheets of 8×10 in that
 //! makes. Capacity is stated in sheets of 8×10 in, so wear follows area alone.
-//! True sides are kept: the trade's names (18×24) are near the sizes, not the sizes.
+//! Source: 1 in = 25.4 mm exactly, and geometry. True sides are kept: the trade's names (18×24) are near the sizes, not the sizes.
 
 use serde::{Deserialize, Serialize};
 

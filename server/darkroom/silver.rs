@@ -3,6 +3,8 @@
 //! two baths the first gains m(1 − β) and the second mβ and what the prints carry
 //! over; each loses with the prints what they carry out.
 //!
+//! Source: mass balance; what a paper holds and keeps is weak evidence.
+//!
 //! Whole micrograms, every share's rest kept, so that nothing is lost: silver
 //! brought in = what the baths gained + what was carried out, to the microgram.
 
@@ -66,6 +68,29 @@ impl SilverBath {
         let scaled = i128::from(self.silver.get()) * 1_000;
         let value = divide_half_up(scaled, i128::from(self.volume.get()))?;
         Ok(u32::try_from(value).map_err(|_| QuantityError::TooLarge)?)
+    }
+
+    /// After fresh solution was added: the silver stays, the volume grows.
+    ///
+    /// # Errors
+    /// [`SilverError::Quantity`] beyond 64 bits.
+    pub fn topped_up(self, fresh: Microlitres) -> Result<Self, SilverError> {
+        Ok(Self {
+            volume: self.volume.plus(fresh)?,
+            ..self
+        })
+    }
+
+    /// Two baths poured together: volume and silver add up.
+    ///
+    /// # Errors
+    /// [`SilverError::Quantity`] beyond 64 bits.
+    pub fn poured_together(self, other: Self) -> Result<Self, SilverError> {
+        let volume = self.volume.plus(other.volume)?;
+        Ok(Self {
+            volume,
+            silver: self.silver.plus(other.silver)?,
+        })
     }
 
     /// What prints carry out: q·g, rounded half up; and the bath without it.

@@ -1,5 +1,5 @@
 //! Stop bath: how much of its acid carried-in developer has neutralised, and the
-//! pH that leaves, from the charge balance with the acid's pKa values.
+//! pH that leaves. Source: the charge balance with the acid's pKa values.
 //!
 //! pH is approximate (no activities, 25 °C), so it is computed in floating point;
 //! what the book adds up, carried volume and alkali, is in whole numbers.

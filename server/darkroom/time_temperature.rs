@@ -1,5 +1,6 @@
 //! Time and temperature, and development by emergence. Rates are approximate, so
-//! the coefficient is a floating-point number; times are whole seconds.
+//! the coefficient is a floating-point number; times are whole seconds. Source: the
+//! definition of Q; development by emergence after public-domain handbooks of the 1900s.
 
 use serde::{Deserialize, Serialize};
 

@@ -189,11 +189,7 @@ impl Charge {
             .charged
             .minus(leaving)
             .map_err(|_| WearError::MoreThanThereIs)?;
-        if self.charged == Microlitres::ZERO {
-            return Ok((Self::default(), self));
-        }
-        let share = i128::from(self.spent.get()) * i128::from(leaving.get());
-        let taken = Nanolitres::new(divide_half_up(share, i128::from(self.charged.get()))?)?;
+        let taken = Nanolitres::new(share_leaving(self.spent.get(), self.charged, leaving)?)?;
         let gone = Self {
             charged: leaving,
             spent: taken,
@@ -204,6 +200,44 @@ impl Charge {
         };
         Ok((gone, stays))
     }
+}
+
+/// What of an amount dissolved in a volume leaves with a part of it: silver,
+/// bromide and alkali as W does. In the amount's own unit, rounded half up;
+/// nothing leaves a volume of nothing.
+///
+/// # Errors
+/// [`WearError::MoreThanThereIs`] where more leaves than there is;
+/// [`WearError::Quantity`] for an amount below 0.
+pub fn share_leaving(
+    amount: i64,
+    volume: Microlitres,
+    leaving: Microlitres,
+) -> Result<i64, WearError> {
+    if leaving > volume {
+        return Err(WearError::MoreThanThereIs);
+    }
+    if volume == Microlitres::ZERO {
+        return Ok(0);
+    }
+    let share = i128::from(amount) * i128::from(leaving.get());
+    Ok(divide_half_up(share, i128::from(volume.get()))?)
+}
+
+/// What a pass counts in the second of two fixing baths: β of its ΔW, rounded
+/// half up; in the first it counts in full.
+///
+/// # Errors
+/// [`WearError::MoreThanThereIs`] for β above 1.
+pub fn second_bath_wear(wear: Nanolitres, share: Ppb) -> Result<Nanolitres, WearError> {
+    if share > Ppb::ONE {
+        return Err(WearError::MoreThanThereIs);
+    }
+    let part = i128::from(wear.get()) * i128::from(share.get());
+    Ok(Nanolitres::new(divide_half_up(
+        part,
+        i128::from(Ppb::ONE.get()),
+    )?)?)
 }
 
 /// How many more sheets of this area a mix takes before its capacity is used:

@@ -3,7 +3,10 @@
 pub mod cluster;
 pub mod connect;
 pub mod migrate;
+/// What the owner of the tables does.
+pub mod owner;
 pub mod roles;
 mod transactions;
 
+pub use owner::Owner;
 pub use transactions::{Database, InstallationTx, RoleName, RoomTx, Scope};

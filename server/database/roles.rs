@@ -34,6 +34,7 @@ pub const GRANTS: &[(&str, &str)] = &[
     ("notice", "select, insert, update"),
     ("delivery", "select, insert, update"),
     ("token", "select, insert, update"),
+    ("verification", "select, insert"),
     ("_sqlx_migrations", "select"),
 ];
 

@@ -59,6 +59,16 @@ pub struct RoomTx {
 }
 
 impl RoomTx {
+    /// A transaction that a neighbour opened.
+    pub(super) fn of(tx: Transaction<'static, Postgres>, room: Uuid) -> Self {
+        Self { tx, room }
+    }
+
+    /// Takes everything back.
+    pub(super) async fn roll_back(self) -> Result<()> {
+        Ok(self.tx.rollback().await?)
+    }
+
     /// The room it was opened for.
     #[must_use]
     pub fn room(&self) -> Uuid {
@@ -83,6 +93,11 @@ pub struct InstallationTx {
 }
 
 impl InstallationTx {
+    /// A transaction that a neighbour opened.
+    pub(super) fn of(tx: Transaction<'static, Postgres>) -> Self {
+        Self { tx }
+    }
+
     /// The connection, for a store's queries.
     pub fn db(&mut self) -> &mut PgConnection {
         &mut self.tx
@@ -218,7 +233,7 @@ fn scope_settings(Scope { room, person }: Scope) -> String {
     format!("; set local wetside.room = '{room}'{person}")
 }
 
-async fn on_its_own_task<T: Send + 'static>(
+pub(super) async fn on_its_own_task<T: Send + 'static>(
     work: impl Future<Output = Result<T>> + Send + 'static,
 ) -> Result<T> {
     match tokio::spawn(work).await {

@@ -21,8 +21,11 @@ pub mod sessions;
 mod store;
 pub mod throttle;
 pub mod tokens;
+/// Its pages, as templates want them.
+pub mod views;
 
 pub use client::Client;
 pub use entrance::Entrance;
 
 pub use permit::{Membership, Permit, Person, Skin};
+pub use store::person_name;

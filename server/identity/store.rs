@@ -1,5 +1,6 @@
 //! Identity's SQL.
 
+use time::OffsetDateTime;
 use uuid::Uuid;
 
 use super::Membership;
@@ -37,7 +38,7 @@ pub(super) async fn standing(
                     row.room_id,
                     row.slug,
                     row.name,
-                    (row.is_demo, row.closed_at.is_some()),
+                    (row.is_demo, row.closed_at),
                     &row.role,
                 )?,
                 seq: row.seq,
@@ -72,7 +73,7 @@ pub(super) async fn standings(tx: &mut RoomTx, persons: &[Uuid]) -> Result<Vec<(
                 room,
                 row.slug,
                 row.name,
-                (row.is_demo, row.closed_at.is_some()),
+                (row.is_demo, row.closed_at),
                 &row.role,
             )?;
             let seq = row.seq;
@@ -122,7 +123,7 @@ pub(super) async fn memberships(tx: &mut InstallationTx, person: Uuid) -> Result
                 row.room_id,
                 row.slug,
                 row.name,
-                (row.is_demo, row.closed_at.is_some()),
+                (row.is_demo, row.closed_at),
                 &row.role,
             )
         })
@@ -133,7 +134,7 @@ pub(super) fn membership(
     room: Uuid,
     slug: String,
     room_name: String,
-    (is_demo, is_closed): (bool, bool),
+    (is_demo, closed_at): (bool, Option<OffsetDateTime>),
     role: &str,
 ) -> Result<Membership> {
     Ok(Membership {
@@ -142,6 +143,17 @@ pub(super) fn membership(
         room_name,
         role: Role::parse(role).ok_or_else(|| Error::fault(format!("no such role: {role}")))?,
         is_demo,
-        is_closed,
+        is_closed: closed_at.is_some(),
     })
+}
+
+/// A person's name, as others see it.
+///
+/// # Errors
+/// The database's.
+pub async fn person_name(tx: &mut RoomTx, person: Uuid) -> Result<Option<String>> {
+    let name = sqlx::query_scalar!("select name from person where id = $1", person)
+        .fetch_optional(tx.db())
+        .await?;
+    Ok(name)
 }

@@ -26,6 +26,15 @@ pub trait Entry: Serialize + DeserializeOwned + Send + Sync + 'static {
     /// What it is about: how pages find it again.
     fn about(&self) -> Vec<About>;
 
+    /// Works out anew the figures this entry keeps, by the rules of its own
+    /// version; a sentence where they come out otherwise. Verifying asks this.
+    ///
+    /// # Errors
+    /// Figures that cannot be worked out at all.
+    fn recheck(&self) -> Result<Option<String>> {
+        Ok(None)
+    }
+
     /// Changes the snapshot rows as these entries say, in their order.
     fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> impl Future<Output = Result<()>> + Send
     where
@@ -94,6 +103,8 @@ pub struct Kind {
     pub seen_by: SeenBy,
     /// What an entry with this payload is about.
     pub about: fn(&[u8]) -> Result<Vec<About>>,
+    /// Works out an entry's kept figures anew.
+    pub recheck: fn(&[u8]) -> Result<Option<String>>,
     /// Projects a run of entries of this kind.
     pub project: for<'t> fn(&'t mut RoomTx, &'t [Written]) -> BoxFuture<'t, Result<()>>,
 }
@@ -106,6 +117,7 @@ impl Kind {
             name: E::KIND,
             seen_by: E::SEEN_BY,
             about: about::<E>,
+            recheck: recheck::<E>,
             project: project::<E>,
         }
     }
@@ -116,6 +128,10 @@ pub type Kinds = &'static [Kind];
 
 fn about<E: Entry>(payload: &[u8]) -> Result<Vec<About>> {
     Ok(serde_json::from_slice::<E>(payload)?.about())
+}
+
+fn recheck<E: Entry>(payload: &[u8]) -> Result<Option<String>> {
+    serde_json::from_slice::<E>(payload)?.recheck()
 }
 
 /// Reads the entries back from their text, so that what the rows show is what

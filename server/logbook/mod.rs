@@ -20,10 +20,20 @@ mod entry;
 pub mod export;
 /// The installation's key file.
 pub mod keys;
+/// Whole books, as they are stored.
+pub mod reading;
+/// What the entries make, made once more.
+pub mod replay;
 mod scribe;
 /// The chain compared with its checkpoints.
 pub mod seals;
 mod store;
+/// What is kept outside the database.
+pub mod vault;
+/// Verifying a book.
+pub mod verify;
+/// What verifying found.
+pub mod verify_report;
 
 pub use ask::{Author, Composed, Done, Grouped};
 pub use book::{Asked, Book, Draft, Fingerprint, Head, Key, Recording};

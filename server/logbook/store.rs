@@ -4,7 +4,7 @@ use time::OffsetDateTime;
 use uuid::Uuid;
 
 use super::book::{Fingerprint, Head, Key};
-use super::chain::Link;
+use super::chain::{self, Link};
 use super::entry::About;
 use crate::clock::moment;
 use crate::database::{InstallationTx, RoomTx};
@@ -164,15 +164,17 @@ pub(super) async fn insert_entries(tx: &mut RoomTx, rows: EntryRows) -> Result<(
     sqlx::query!(
         r#"
         insert into entry (
-            room_id, seq, prev, hash, kind, actor, key, fingerprint, happened_at, recorded_at, payload
+            room_id, version, seq, prev, hash, kind, actor, key, fingerprint, happened_at,
+            recorded_at, payload
         )
-        select $1, t.*
+        select $1, $2::smallint, t.*
         from unnest(
-            $2::bigint[], $3::bytea[], $4::bytea[], $5::text[], $6::uuid[], $7::bytea[],
-            $8::bytea[], $9::timestamptz[], $10::timestamptz[], $11::bytea[]
+            $3::bigint[], $4::bytea[], $5::bytea[], $6::text[], $7::uuid[], $8::bytea[],
+            $9::bytea[], $10::timestamptz[], $11::timestamptz[], $12::bytea[]
         ) t
         "#,
         room,
+        i16::from(chain::VERSION),
         &rows.seq,
         &rows.prev,
         &rows.hash,

@@ -26,9 +26,7 @@ use crate::rights::Role;
 pub struct NewMix {
     /// The tray it goes into.
     pub tray_id: Uuid,
-    /// What it is mixed from.
-    pub product_id: Uuid,
-    /// How, as the product knows it.
+    /// From what and how: a dilution of a product.
     pub dilution_id: Uuid,
     /// All of it, in microlitres.
     pub volume_ul: i64,
@@ -71,10 +69,12 @@ async fn write_mix(book: &mut Book<'_>, role: Role, new: &NewMix) -> Result<()> 
     if standing.iter().any(|mix| mix.tray_id == Some(tray.id)) {
         return Err(Error::Refused(Problem::TrayFull));
     }
-    let product = products::product(book.tx(), new.product_id).await?;
+    let products = products::products(book.tx()).await?;
+    let has_it = |product: &&Product| product.dilutions.iter().any(|d| d.id == new.dilution_id);
+    let product = products.iter().find(has_it);
     let product = product.ok_or_else(|| Error::field("dilution", Problem::NotAChoice))?;
-    let figures = may_mix(&product, role, new.dilution_id)?;
-    let recipe = recipe(&tray, &product, figures, new.volume_ul)?;
+    let figures = may_mix(product, role, new.dilution_id)?;
+    let recipe = recipe(&tray, product, figures, new.volume_ul)?;
     let entry = Mixed {
         rules: RULES,
         mix_id: book.new_id(),
@@ -181,9 +181,7 @@ fn fault(cause: impl std::fmt::Display) -> Error {
 /// How a mix is discarded.
 #[derive(Clone, Debug, Serialize)]
 pub struct NewDiscard {
-    /// The tray it stands in.
-    pub tray_id: Uuid,
-    /// The mix that whoever asks saw there.
+    /// The mix.
     pub mix_id: Uuid,
     /// How much is poured off, in microlitres.
     pub volume_ul: i64,
@@ -211,9 +209,7 @@ pub async fn discard(
 async fn write_discard(book: &mut Book<'_>, new: NewDiscard) -> Result<()> {
     let mix = store::mix(book.tx(), new.mix_id).await?;
     let mix = mix.ok_or(Error::NotFound)?;
-    if mix.tray_id != Some(new.tray_id) {
-        return Err(Error::Refused(Problem::MixGone));
-    }
+    let tray_id = mix.tray_id.ok_or(Error::Refused(Problem::MixGone))?;
     if new.volume_ul > mix.charged_ul {
         return Err(Error::field(
             "volume",
@@ -223,10 +219,10 @@ async fn write_discard(book: &mut Book<'_>, new: NewDiscard) -> Result<()> {
         ));
     }
     guard_container(book, &mix, &new.container).await?;
-    let tray = bench::tray(book.tx(), new.tray_id).await?;
+    let tray = bench::tray(book.tx(), tray_id).await?;
     let entry = Discarded {
         mix_id: mix.id,
-        tray_id: new.tray_id,
+        tray_id,
         line_id: tray.ok_or(Error::NotFound)?.line_id,
         volume_ul: new.volume_ul,
         destination: "collected".to_owned(),

@@ -7,9 +7,15 @@
 
 pub mod actions;
 mod entries;
+pub mod input;
+mod pages;
 mod store;
 /// Its pages, as templates want them.
 pub mod views;
+mod worksheet;
 
 pub use entries::{Discarded, FrozenCapacity, Mixed, RULES};
+pub(crate) use pages::cautions;
+pub use pages::pages;
 pub use store::{Mix, capacities, mix, standing};
+pub(crate) use worksheet::step;

@@ -35,6 +35,10 @@ pub struct Mix {
     pub life_s: i64,
     /// When somebody last noted sheets of unknown number.
     pub unknown_sheets_at: Option<OffsetDateTime>,
+    /// H codes of the product as supplied.
+    pub hazard_codes: Vec<String>,
+    /// The number of the entry it began with.
+    pub mixed_seq: i64,
     /// When it was mixed.
     pub mixed_at: OffsetDateTime,
     /// Who mixed it.
@@ -57,7 +61,7 @@ pub async fn mix(tx: &mut RoomTx, id: Uuid) -> Result<Option<Mix>> {
         Mix,
         r#"
         select
-            m.id, m.product_id, p.name as product_name, p.groups, m.parts_thousandths,
+            m.id, m.product_id, p.name as product_name, p.groups, p.hazard_codes, m.mixed_seq, m.parts_thousandths,
             m.charged_ul, m.concentrate_ul, m.spent_nl, m.age_ppb, m.age_at, m.life_s,
             m.unknown_sheets_at, m.mixed_at, m.mixed_by, m.tray_id, m.discarded_at,
             exists (
@@ -85,7 +89,7 @@ pub async fn standing(tx: &mut RoomTx) -> Result<Vec<Mix>> {
         Mix,
         r#"
         select
-            m.id, m.product_id, p.name as product_name, p.groups, m.parts_thousandths,
+            m.id, m.product_id, p.name as product_name, p.groups, p.hazard_codes, m.mixed_seq, m.parts_thousandths,
             m.charged_ul, m.concentrate_ul, m.spent_nl, m.age_ppb, m.age_at, m.life_s,
             m.unknown_sheets_at, m.mixed_at, m.mixed_by, m.tray_id, m.discarded_at,
             exists (

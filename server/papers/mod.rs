@@ -7,6 +7,8 @@ pub mod actions;
 mod entries;
 pub mod starter;
 mod store;
+/// Its pages, as templates want them.
+pub mod views;
 
 pub use entries::{PaperClassSet, SheetSizeSet};
 pub use store::{PaperClass, SheetSize, paper_classes, sheet_sizes};

@@ -8,6 +8,8 @@ pub mod actions;
 mod entries;
 pub mod starter;
 mod store;
+/// Its pages, as templates want them.
+pub mod views;
 
 pub use entries::{CapacityFigure, DilutionFigures, Kind, ProductSet, parse_group};
 pub use store::{Product, groups, product, products};

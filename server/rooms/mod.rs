@@ -8,6 +8,7 @@ mod entries;
 mod read;
 mod settings;
 mod store;
+/// Its pages, as templates want them.
 pub mod views;
 
 pub use entries::{Demo, RoomClosed, RoomOpened, RoomReopened, RoomSettingsChanged};

@@ -148,6 +148,20 @@ pub struct Settings {
 }
 
 impl Settings {
+    /// How this room writes times.
+    ///
+    /// # Errors
+    /// A fault: the zone was checked when it was set.
+    pub fn time_zone(&self) -> Result<Zone> {
+        Zone::named(&self.zone).map_err(|cause| Error::Internal(cause.into()))
+    }
+
+    /// How this room writes numbers.
+    #[must_use]
+    pub fn numbers(&self) -> Numbers {
+        Numbers::with_mark(self.decimal_mark.as_str())
+    }
+
     /// What a room starts with, to be changed by its steward: open around the
     /// clock, ten people, a test from 80 % used on, notes up to seven days late.
     /// The last two are the specification's; hours and number of people are

@@ -7,10 +7,13 @@
 pub mod actions;
 mod compose;
 mod entries;
+pub mod input;
+mod pages;
 mod store;
 /// Its pages, as templates want them.
 pub mod views;
 
 pub use compose::NewNote;
 pub use entries::{NoteUndone, Noted, Wear};
-pub use store::{Pass, pass};
+pub use pages::pages;
+pub use store::{Pass, WornByClass, pass, pass_at, worn_by_class};

@@ -62,6 +62,131 @@ pub async fn pass(tx: &mut RoomTx, id: Uuid) -> Result<Option<Pass>> {
     Ok(found)
 }
 
+/// One note by the number of its entry.
+///
+/// # Errors
+/// The database's.
+pub async fn pass_at(tx: &mut RoomTx, seq: i64) -> Result<Option<Pass>> {
+    let room = tx.room();
+    let id = sqlx::query_scalar!(
+        "select id from pass where room_id = $1 and seq = $2",
+        room,
+        seq
+    )
+    .fetch_optional(tx.db())
+    .await?;
+    match id {
+        Some(id) => pass(tx, id).await,
+        None => Ok(None),
+    }
+}
+
+/// What a person chose last: line, paper class, sheet size, count.
+pub(super) async fn last_choice(
+    tx: &mut RoomTx,
+    person: Uuid,
+) -> Result<Option<(Uuid, Uuid, Uuid, i32)>> {
+    let room = tx.room();
+    let found = sqlx::query!(
+        r#"
+        select line_id, paper_class_id, sheet_size_id, sheets
+        from pass
+        where room_id = $1 and person_id = $2
+        order by seq desc
+        limit 1
+        "#,
+        room,
+        person
+    )
+    .fetch_optional(tx.db())
+    .await?;
+    Ok(found.map(|row| {
+        (
+            row.line_id,
+            row.paper_class_id,
+            row.sheet_size_id,
+            row.sheets,
+        )
+    }))
+}
+
+/// What a note used up of one mix, and how that mix stands now.
+pub(super) struct Effect {
+    pub(super) product: String,
+    pub(super) spent_nl: i64,
+    pub(super) mix_spent_nl: i64,
+    pub(super) charged_ul: i64,
+}
+
+/// What a note did, mix by mix.
+pub(super) async fn effects(tx: &mut RoomTx, seq: i64) -> Result<Vec<Effect>> {
+    let room = tx.room();
+    let found = sqlx::query_as!(
+        Effect,
+        r#"
+        select p.name as product, w.spent_nl, m.spent_nl as mix_spent_nl, m.charged_ul
+        from wear w
+        join mix m on m.room_id = w.room_id and m.id = w.mix_id
+        join product p on p.room_id = m.room_id and p.id = m.product_id
+        where w.room_id = $1 and w.seq = $2
+        order by m.mixed_seq
+        "#,
+        room,
+        seq
+    )
+    .fetch_all(tx.db())
+    .await?;
+    Ok(found)
+}
+
+/// What one paper class used up of a mix.
+#[derive(Clone, Debug, Eq, PartialEq)]
+pub struct WornByClass {
+    /// The class.
+    pub paper_class: String,
+    /// The mix's capacity for it, in thousandths of a sheet a litre.
+    pub sheets_per_litre_thousandths: i64,
+    /// The area, in hundredths of a square millimetre.
+    pub area: i64,
+    /// What that used up, in nanolitres.
+    pub spent_nl: i64,
+}
+
+/// What used up a mix, class by class, notes that were taken back left out.
+///
+/// # Errors
+/// The database's.
+pub async fn worn_by_class(tx: &mut RoomTx, mix: Uuid) -> Result<Vec<WornByClass>> {
+    let room = tx.room();
+    let found = sqlx::query_as!(
+        WornByClass,
+        r#"
+        select
+            c.name as paper_class,
+            k.sheets_per_litre_thousandths,
+            sum(
+                p.sheets::bigint * s.long_tenths_mm::bigint * s.short_tenths_mm::bigint
+            )::bigint as "area!",
+            sum(w.spent_nl)::bigint as "spent_nl!"
+        from wear w
+        join pass p on p.room_id = w.room_id and p.seq = w.seq
+        join paper_class c on c.room_id = p.room_id and c.id = p.paper_class_id
+        join sheet_size s on s.room_id = p.room_id and s.id = p.sheet_size_id
+        join mix_capacity k on k.room_id = w.room_id
+            and k.mix_id = w.mix_id
+            and k.paper_class_id = p.paper_class_id
+        where w.room_id = $1 and w.mix_id = $2 and p.reversed_by is null
+        group by c.id, c.name, c.position, k.sheets_per_litre_thousandths
+        order by c.position, c.id
+        "#,
+        room,
+        mix
+    )
+    .fetch_all(tx.db())
+    .await?;
+    Ok(found)
+}
+
 /// What a note used up, as its entry stored it.
 pub(super) async fn wear_of(tx: &mut RoomTx, seq: i64) -> Result<Vec<Wear>> {
     let room = tx.room();

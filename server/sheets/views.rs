@@ -73,8 +73,20 @@ pub struct SheetsNotedPage {
     pub time_note: Option<String>,
     /// Until when this reader may undo it; none when it is too late or undone.
     pub undo_until: Option<Moment>,
+    /// May this reader, a steward, undo somebody else's note?
+    pub may_correct: bool,
     /// Was it undone?
     pub is_undone: bool,
+}
+
+/// The answer to whether a note is undone.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(default)]
+pub struct UndoForm {
+    /// Idempotency key.
+    pub key: String,
+    /// Why, where it is somebody else's note.
+    pub reason: String,
 }
 
 /// Asks before a note is undone.
@@ -85,8 +97,12 @@ pub struct UndoNotePage {
     pub shell: Shell,
     /// The entry's number.
     pub seq: i64,
-    /// Idempotency key.
-    pub key: String,
+    /// As typed.
+    pub form: UndoForm,
+    /// What to mend.
+    pub problems: Problems,
+    /// Is it somebody else's note, so that a reason is due?
+    pub asks_reason: bool,
     /// `6 sheets of 8×10 in, RC, on Line A`.
     pub note: String,
     /// When they went through.

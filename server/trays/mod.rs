@@ -1,4 +1,8 @@
-//! One tray: what stands in it, the arithmetic behind its verdict, and its events.
+//! Trays, one by one: what stands there, why it is judged so, what happened.
 
-/// Its pages.
+mod pages;
+mod sums;
+/// Its page, as the template wants it.
 pub mod views;
+
+pub use pages::pages;

@@ -4,18 +4,22 @@
 //! wrong at once; the page is shown again with the same texts and a sentence
 //! beside each field.
 
+use askama::Template;
 use axum::extract::{FromRequest, Request};
 use axum::http::StatusCode;
 use axum::http::header::LOCATION;
-use axum::response::{IntoResponse, Response};
+use axum::response::{Html, IntoResponse, Response};
 use data_encoding::BASE64URL_NOPAD;
 use serde::de::DeserializeOwned;
+use uuid::Uuid;
 
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::secret::random;
 use crate::logbook::Key;
 use crate::problem::{Problem, Problems};
+use crate::web::numbers::Numbers;
+use crate::web::{fields, messages};
 
 /// A submitted form. Unlike the framework's own, what cannot be read at all is
 /// answered in the room's look.
@@ -71,4 +75,42 @@ pub fn to_mend(error: Error) -> Result<Problems> {
 pub fn see_other(app: &App, path: &str) -> Response {
     let location = format!("{}{path}", app.address().base());
     (StatusCode::SEE_OTHER, [(LOCATION, location)]).into_response()
+}
+
+/// What is wrong, in words, for the macros of the templates.
+#[must_use]
+pub fn in_words(problems: &Problems, numbers: Numbers) -> fields::Problems {
+    let mut shown = fields::Problems::none();
+    for (field, problem) in problems.iter() {
+        shown.add(field, messages::problem(problem, numbers));
+    }
+    shown
+}
+
+/// A page.
+///
+/// # Errors
+/// A fault of a template.
+pub fn page(template: &impl Template) -> Result<Response> {
+    let body = template
+        .render()
+        .map_err(|cause| Error::Internal(cause.into()))?;
+    Ok(Html(body).into_response())
+}
+
+/// A form's page again, with what is to be mended.
+///
+/// # Errors
+/// A fault of a template.
+pub fn mend(template: &impl Template) -> Result<Response> {
+    let page = page(template)?;
+    Ok((StatusCode::UNPROCESSABLE_ENTITY, page).into_response())
+}
+
+/// Reads an id that a form of ours sent.
+///
+/// # Errors
+/// [`Problem::NotAChoice`].
+pub fn read_id(text: &str) -> Result<Uuid, Problem> {
+    Uuid::parse_str(text).map_err(|_| Problem::NotAChoice)
 }

@@ -3,6 +3,7 @@
 use proptest::prelude::*;
 use wetside::darkroom::film::{Clearing, FilmError, clearing_ratio, wear_of_rolls};
 use wetside::darkroom::finishing::{lacks, notes_in_doubt, wash_ends};
+use wetside::darkroom::noting::{LATE, NoteRefused, may_note, silent_since};
 use wetside::darkroom::quantities::{
     Area, Micrograms, Microlitres, Moment, Nanolitres, Ppb, Seconds, TenthsCelsius, TenthsMm,
     Thousandths,
@@ -61,6 +62,16 @@ proptest! {
         let before = first.silver.get() + second.silver.get() + i64::from(m);
         let there = after.baths.first.silver.get() + after.baths.second.silver.get();
         prop_assert_eq!(there + after.carried_out.get(), before);
+    }
+
+    #[test]
+    fn topping_up_dilutes_and_pouring_together_averages(a in bath(), b in bath(), v in 0_u32..5_000_000) {
+        let topped = a.topped_up(Microlitres::of(v)).unwrap();
+        prop_assert_eq!(topped.silver, a.silver);
+        prop_assert!(topped.milligrams_per_litre().unwrap() <= a.milligrams_per_litre().unwrap());
+        let both = a.poured_together(b).unwrap().milligrams_per_litre().unwrap();
+        let (x, y) = (a.milligrams_per_litre().unwrap(), b.milligrams_per_litre().unwrap());
+        prop_assert!(x.min(y) <= both && both <= x.max(y));
     }
 
     #[test]
@@ -309,4 +320,41 @@ fn a_failed_residual_test_doubts_the_notes_since_the_last_passed_one() {
     let since = notes_in_doubt(&notes, Some(Moment::new(2)), Moment::new(4));
     assert_eq!(since, [3, 4].map(Moment::new));
     assert_eq!(notes_in_doubt(&notes, None, Moment::new(4)).len(), 4);
+}
+
+#[test]
+fn a_note_is_taken_up_to_its_window_and_two_minutes_ahead() {
+    let minute = |m: i64| Moment::new(m * 60_000_000);
+    let week = 7 * 24 * 60;
+    assert_eq!(may_note(minute(2), minute(0), LATE), Ok(()));
+    let ahead = Moment::new(minute(2).get() + 1);
+    assert_eq!(may_note(ahead, minute(0), LATE), Err(NoteRefused::Future));
+    assert_eq!(may_note(minute(0), minute(week), LATE), Ok(()));
+    assert_eq!(
+        may_note(minute(0), minute(week + 1), LATE),
+        Err(NoteRefused::TooLate)
+    );
+}
+
+#[test]
+fn a_busy_room_that_notes_nothing_is_told_so() {
+    let minute = |m: i64| Moment::new(m * 60_000_000);
+    assert_eq!(
+        silent_since(None, Some(minute(0)), minute(500)),
+        None,
+        "nobody is there"
+    );
+    assert_eq!(silent_since(Some(minute(30)), None, minute(89)), None);
+    assert_eq!(
+        silent_since(Some(minute(30)), None, minute(90)),
+        Some(minute(30))
+    );
+    assert_eq!(
+        silent_since(Some(minute(30)), Some(minute(0)), minute(90)),
+        Some(minute(30))
+    );
+    assert_eq!(
+        silent_since(Some(minute(30)), Some(minute(80)), minute(100)),
+        None
+    );
 }

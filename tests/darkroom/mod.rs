@@ -7,7 +7,9 @@
 mod bench;
 mod dilution;
 mod mixing;
+mod pages;
 mod pouring;
+mod reckon;
 mod verdict;
 mod verdict_laws;
 mod wear;

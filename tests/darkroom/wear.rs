@@ -6,7 +6,8 @@ use wetside::darkroom::quantities::{
     Area, Microlitres, Moment, Nanolitres, Ppb, QuantityError, Seconds, TenthsMm,
 };
 use wetside::darkroom::wear::{
-    Charge, SheetsPerLitre, WearError, sheets_left, used_fraction, wear_of,
+    Charge, SheetsPerLitre, WearError, second_bath_wear, share_leaving, sheets_left, used_fraction,
+    wear_of,
 };
 
 prop_compose! {
@@ -113,6 +114,25 @@ proptest! {
             > i128::from(v * 1_000 - charge.spent.get()) * i128::from(k.get()) * i128::from(Area::SHEET_8X10.get());
         prop_assert!(!full(left));
         prop_assert!(full(left + 1));
+    }
+
+    #[test]
+    fn what_is_dissolved_leaves_with_its_volume(amount in 0_i64..1_000_000_000, v in 1_i64..10_000_000, share in 0_i64..=1_000) {
+        let volume = Microlitres::new(v).unwrap();
+        let part = Microlitres::new(v * share / 1_000).unwrap();
+        let gone = share_leaving(amount, volume, part).unwrap();
+        let rest = share_leaving(amount, volume, volume.minus(part).unwrap()).unwrap();
+        prop_assert!((gone + rest - amount).abs() <= 1);
+        prop_assert_eq!(share_leaving(amount, volume, volume).unwrap(), amount);
+    }
+
+    #[test]
+    fn a_pass_counts_in_the_second_bath_by_its_share(w in 0_i64..1_000_000_000, a in 0_i64..=1_000_000_000) {
+        let wear = Nanolitres::new(w).unwrap();
+        let second = second_bath_wear(wear, Ppb::new(a).unwrap()).unwrap();
+        prop_assert!(second <= wear);
+        prop_assert_eq!(second_bath_wear(wear, Ppb::ONE).unwrap(), wear);
+        prop_assert!((i128::from(second.get()) * 1_000_000_000 - i128::from(w) * i128::from(a)).abs() <= 500_000_000);
     }
 
     #[test]

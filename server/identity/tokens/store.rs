@@ -65,7 +65,7 @@ pub(super) async fn find(
                     room,
                     row.slug,
                     row.room_name,
-                    (row.is_demo, row.closed_at.is_some()),
+                    (row.is_demo, row.closed_at),
                     &row.role,
                 )?,
             })

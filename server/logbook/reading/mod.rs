@@ -1,0 +1,118 @@
+//! Reading whole books, as they are stored.
+
+use std::io::Write;
+
+use uuid::Uuid;
+
+use super::chain::{DEMO_KIND, Head};
+use super::checkpoint::Checkpoint;
+use super::export;
+use super::store::hash_of;
+use super::vault::Vault;
+use crate::database::{Owner, RoomTx};
+use crate::error::{Error, Result};
+
+pub(super) mod store;
+
+pub use store::EntryRow;
+
+/// Entries read at a time.
+pub(super) const PAGE: i64 = 500;
+
+/// The room of a short name.
+///
+/// # Errors
+/// [`Error::NotFound`] where there is none.
+pub async fn room_of(owner: &Owner, slug: &str) -> Result<Uuid> {
+    let slug = slug.to_owned();
+    owner
+        .reading(move |tx| Box::pin(async move { store::room_of(tx, &slug).await }))
+        .await?
+        .ok_or(Error::NotFound)
+}
+
+/// Where a room's book ends.
+///
+/// # Errors
+/// [`Error::NotFound`] for a room without a book.
+pub async fn head(tx: &mut RoomTx) -> Result<Head> {
+    let head = store::head(tx).await?.ok_or(Error::NotFound)?;
+    Ok(Head {
+        seq: head.seq,
+        hash: hash_of(head.hash)?,
+    })
+}
+
+/// The next entries in the order of their numbers, at most `most`.
+///
+/// # Errors
+/// That the database is away.
+pub async fn rows_after(tx: &mut RoomTx, after: i64, most: i64) -> Result<Vec<EntryRow>> {
+    store::rows_after(tx, after, most).await
+}
+
+/// Whether the room is a demo of invented people.
+///
+/// # Errors
+/// That the database is away.
+pub async fn is_demo(tx: &mut RoomTx) -> Result<bool> {
+    let first = super::store::first_kind(tx).await?;
+    Ok(first.as_deref() == Some(DEMO_KIND))
+}
+
+/// Writes a room's whole book and its checkpoints out; answers how many entries.
+///
+/// # Errors
+/// That the database is away, or that `out` refuses.
+pub async fn write_out(
+    owner: &Owner,
+    vault: &Vault,
+    room: Uuid,
+    mut out: impl Write + Send + 'static,
+) -> Result<i64> {
+    // Read first: every entry they seal is then in what is read after.
+    let shelf = vault
+        .shelf(room)
+        .map_err(|cause| Error::Internal(cause.into()))?;
+    owner
+        .reading_room(room, |tx| {
+            Box::pin(async move {
+                let entries = write_entries(tx, &mut out).await?;
+                write_checkpoints(&mut out, &shelf.checkpoints)?;
+                out.flush().map_err(refused)?;
+                Ok(entries)
+            })
+        })
+        .await
+}
+
+async fn write_entries(tx: &mut RoomTx, out: &mut (impl Write + Send)) -> Result<i64> {
+    export::write_header(out, tx.room(), is_demo(tx).await?).map_err(refused)?;
+    let (mut after, mut entries) = (i64::MIN, 0);
+    loop {
+        let rows = store::rows_after(tx, after, PAGE).await?;
+        for row in &rows {
+            export::write_entry(out, &row.stored()).map_err(refused)?;
+            entries += 1;
+        }
+        match rows.last() {
+            Some(last) => after = last.seq,
+            None => return Ok(entries),
+        }
+    }
+}
+
+/// Writes checkpoints behind a book's last entry.
+///
+/// # Errors
+/// That `out` refuses.
+pub fn write_checkpoints(out: &mut impl Write, checkpoints: &[Checkpoint]) -> Result<()> {
+    for checkpoint in checkpoints {
+        export::write_checkpoint(out, checkpoint).map_err(refused)?;
+    }
+    Ok(())
+}
+
+fn refused(cause: std::io::Error) -> Error {
+    Error::Internal(cause.into())
+}

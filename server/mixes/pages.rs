@@ -1,0 +1,374 @@
+//! The pages to mix into a tray and to discard what stands there.
+
+use axum::Router;
+use axum::extract::{Path, State};
+use axum::response::Response;
+use axum::routing::get;
+use uuid::Uuid;
+
+use super::actions::{NewDiscard, NewMix, discard, may_mix, mix, volume_at};
+use super::store::{self, Mix};
+use super::views::{DiscardForm, DiscardPage, MixForm, MixPage, MixedPage};
+use super::worksheet::worksheet;
+use crate::app::App;
+use crate::bench::{self, Tray};
+use crate::board;
+use crate::error::{Error, Result};
+use crate::identity::Permit;
+use crate::papers::{self, PaperClass};
+use crate::problem::{Problem, Problems};
+use crate::products::{self, DilutionFigures, Product};
+use crate::rights;
+use crate::rooms::{self, Settings};
+use crate::web::fields::Choice;
+use crate::web::forms::{
+    Form, in_words, mend, new_key, page, read_id, read_key, see_other, to_mend,
+};
+use crate::web::frame::Frame;
+use crate::web::messages::bench as words;
+use crate::web::numbers::Numbers;
+use crate::web::shell::Place;
+
+/// The routes of these pages.
+#[must_use]
+pub fn pages() -> Router<App> {
+    Router::new()
+        .route(
+            "/rooms/{room}/trays/{tray}/mix",
+            get(mix_form).post(mix_send),
+        )
+        .route("/rooms/{room}/mixes/{mix}", get(mixed))
+        .route(
+            "/rooms/{room}/mixes/{mix}/discard",
+            get(discard_form).post(discard_send),
+        )
+}
+
+/// Everything the mix page stands on.
+pub(super) struct Ground {
+    pub(super) settings: Settings,
+    pub(super) tray: Tray,
+    pub(super) products: Vec<Product>,
+    pub(super) classes: Vec<PaperClass>,
+}
+
+impl Ground {
+    async fn read(app: &App, permit: &Permit<rights::Mix>, tray: Uuid) -> Result<Self> {
+        app.database()
+            .reading(permit.scope(), move |tx| {
+                Box::pin(async move {
+                    Ok(Self {
+                        settings: rooms::settings(tx).await?,
+                        tray: bench::tray(tx, tray).await?.ok_or(Error::NotFound)?,
+                        products: products::products(tx).await?,
+                        classes: papers::paper_classes(tx).await?,
+                    })
+                })
+            })
+            .await
+    }
+
+    /// The product and the figures of a dilution.
+    pub(super) fn dilution(&self, id: Uuid) -> Option<(&Product, &DilutionFigures)> {
+        self.products.iter().find_map(|product| {
+            let mut figures = product.dilutions.iter();
+            Some((product, figures.find(|figures| figures.id == id)?))
+        })
+    }
+}
+
+async fn mix_form(
+    State(app): State<App>,
+    permit: Permit<rights::Mix>,
+    frame: Frame,
+    Path((_, tray)): Path<(String, Uuid)>,
+) -> Result<Response> {
+    let ground = Ground::read(&app, &permit, tray).await?;
+    let form = MixForm {
+        key: new_key()?,
+        dilution: first_choice(&ground, &permit),
+        volume: usual_fill(&ground.tray, ground.settings.numbers()),
+        ..MixForm::default()
+    };
+    page(&mix_page(
+        &app,
+        &permit,
+        &frame,
+        ground,
+        form,
+        &Problems::default(),
+    )?)
+}
+
+async fn mix_send(
+    State(app): State<App>,
+    permit: Permit<rights::Mix>,
+    frame: Frame,
+    Path((_, tray)): Path<(String, Uuid)>,
+    Form(form): Form<MixForm>,
+) -> Result<Response> {
+    let ground = Ground::read(&app, &permit, tray).await?;
+    let outcome = match read_mix(&form, tray, ground.settings.numbers()) {
+        Ok(_) if form.step != "mix" => Err(Problems::default()),
+        Ok(new) => match mix(&app, &permit, read_key(&form.key)?, new).await {
+            Ok(done) => Ok(done.id("mix")?),
+            Err(error) => Err(to_mend(error)?),
+        },
+        Err(problems) => Err(problems),
+    };
+    let slug = &permit.membership().slug;
+    match outcome {
+        Ok(mix) => Ok(see_other(&app, &format!("/rooms/{slug}/mixes/{mix}"))),
+        Err(problems) => {
+            let again = mix_page(&app, &permit, &frame, ground, form, &problems)?;
+            if again.problems.is_empty() {
+                return page(&again);
+            }
+            mend(&again)
+        }
+    }
+}
+
+/// The form as typed, read.
+pub(super) fn read_mix(form: &MixForm, tray: Uuid, numbers: Numbers) -> Result<NewMix, Problems> {
+    let mut problems = Problems::default();
+    let dilution = problems.take("dilution", read_id(&form.dilution));
+    let volume = numbers.read_litres(&form.volume).map_err(Problem::Number);
+    let volume = problems.take("volume", volume);
+    match (dilution, volume) {
+        (Some(dilution_id), Some(volume_ul)) => Ok(NewMix {
+            tray_id: tray,
+            dilution_id,
+            volume_ul,
+        }),
+        _ => Err(problems),
+    }
+}
+
+fn first_choice(ground: &Ground, permit: &Permit<rights::Mix>) -> String {
+    let first = mixable(ground, permit).next();
+    first.map_or_else(String::new, |(_, figures)| figures.id.to_string())
+}
+
+/// Every dilution this reader may mix now.
+fn mixable<'g>(
+    ground: &'g Ground,
+    permit: &Permit<rights::Mix>,
+) -> impl Iterator<Item = (&'g Product, &'g DilutionFigures)> {
+    let role = permit.role();
+    ground.products.iter().flat_map(move |product| {
+        let figures = product.dilutions.iter();
+        figures
+            .filter(move |figures| may_mix(product, role, figures.id).is_ok())
+            .map(move |figures| (product, figures))
+    })
+}
+
+/// Half a litre where that covers a print, else what does: common practice, no source.
+fn usual_fill(tray: &Tray, numbers: Numbers) -> String {
+    const HALF_A_LITRE_UL: i64 = 500_000;
+    let least = volume_at(tray, tray.least_depth_tenths_mm);
+    let holds = volume_at(tray, tray.inside_depth_tenths_mm);
+    // Up to the next tenth of a litre, so that it can be measured.
+    let covers = (least + 99_999) / 100_000 * 100_000;
+    numbers.decimal(covers.max(HALF_A_LITRE_UL).min(holds), 6)
+}
+
+fn mix_page(
+    app: &App,
+    permit: &Permit<rights::Mix>,
+    frame: &Frame,
+    ground: Ground,
+    form: MixForm,
+    problems: &Problems,
+) -> Result<MixPage> {
+    let numbers = ground.settings.numbers();
+    let mut problems = problems.clone();
+    let mut sheet = None;
+    if problems.is_empty() && !form.step.is_empty() {
+        match worksheet(&ground, &form, permit.role(), app.clock().now()) {
+            Ok(found) => sheet = Some(found),
+            Err(error) => problems = to_mend(error)?,
+        }
+    }
+    let dilutions = mixable(&ground, permit).map(|(product, figures)| {
+        let dilution = numbers.dilution(figures.parts_thousandths);
+        Choice::new(figures.id, format!("{} {dilution}", product.name))
+    });
+    let chosen = read_id(&form.dilution).ok();
+    let chosen = chosen.and_then(|id| ground.dilution(id));
+    Ok(MixPage {
+        shell: frame.shell_in(permit, Some(Place::Board)),
+        tray_id: ground.tray.id.to_string(),
+        tray: ground.tray.name.clone(),
+        problems: in_words(&problems, numbers),
+        dilutions: dilutions.collect(),
+        volume_hint: words::volume_hint(
+            volume_at(&ground.tray, ground.tray.least_depth_tenths_mm),
+            volume_at(&ground.tray, ground.tray.inside_depth_tenths_mm),
+            numbers,
+        ),
+        worksheet: sheet,
+        cautions: chosen.map_or_else(Vec::new, |(product, _)| cautions(&product.hazard_codes)),
+        form,
+    })
+}
+
+/// What the product's own sheet says of it, as far as it is on file.
+pub(crate) fn cautions(hazard_codes: &[String]) -> Vec<String> {
+    vec![match hazard_codes.is_empty() {
+        true => words::NO_CODES.to_owned(),
+        false => words::as_supplied(hazard_codes),
+    }]
+}
+
+async fn mixed(
+    State(app): State<App>,
+    permit: Permit<rights::Mix>,
+    frame: Frame,
+    Path((_, id)): Path<(String, Uuid)>,
+) -> Result<Response> {
+    let (settings, mix, tray) = stands(&app, &permit, id).await?;
+    let now = app.clock().now();
+    let numbers = settings.numbers();
+    let zone = settings.time_zone()?;
+    let total = numbers.volume(mix.charged_ul);
+    let dilution = numbers.dilution(mix.parts_thousandths);
+    page(&MixedPage {
+        shell: frame.shell_in(&permit, Some(Place::Board)),
+        seq: mix.mixed_seq,
+        tray_id: tray.id.to_string(),
+        tray: tray.name.clone(),
+        title: format!("{} {dilution}", mix.product_name),
+        total,
+        life: board::life_rule(&mix, &zone, now, None),
+        is_not_from_stock: true,
+    })
+}
+
+/// A mix that stands in a tray now, and that tray.
+async fn stands<R: rights::Right>(
+    app: &App,
+    permit: &Permit<R>,
+    id: Uuid,
+) -> Result<(Settings, Mix, Tray)> {
+    let (settings, mix) = look_at(app, permit, id).await?;
+    let tray = mix.tray_id.ok_or(Error::Refused(Problem::MixGone))?;
+    let tray = app
+        .database()
+        .reading(permit.scope(), move |tx| {
+            Box::pin(async move { bench::tray(tx, tray).await })
+        })
+        .await?;
+    Ok((settings, mix, tray.ok_or(Error::NotFound)?))
+}
+
+async fn look_at<R: rights::Right>(
+    app: &App,
+    permit: &Permit<R>,
+    id: Uuid,
+) -> Result<(Settings, Mix)> {
+    app.database()
+        .reading(permit.scope(), move |tx| {
+            Box::pin(async move {
+                let settings = rooms::settings(tx).await?;
+                Ok((settings, store::mix(tx, id).await?.ok_or(Error::NotFound)?))
+            })
+        })
+        .await
+}
+
+async fn discard_form(
+    State(app): State<App>,
+    permit: Permit<rights::Discard>,
+    frame: Frame,
+    Path((_, id)): Path<(String, Uuid)>,
+) -> Result<Response> {
+    let stands = stands(&app, &permit, id).await?;
+    let form = DiscardForm {
+        key: new_key()?,
+        volume: stands.0.numbers().decimal(stands.1.charged_ul, 6),
+        ..DiscardForm::default()
+    };
+    page(&discard_page(
+        &permit,
+        &frame,
+        stands,
+        form,
+        &Problems::default(),
+    )?)
+}
+
+async fn discard_send(
+    State(app): State<App>,
+    permit: Permit<rights::Discard>,
+    frame: Frame,
+    Path((_, id)): Path<(String, Uuid)>,
+    Form(form): Form<DiscardForm>,
+) -> Result<Response> {
+    let (settings, _) = look_at(&app, &permit, id).await?;
+    let outcome = match read_discard(&form, id, settings.numbers()) {
+        Ok(new) => discard(&app, &permit, read_key(&form.key)?, new).await,
+        Err(problems) => Err(Error::Invalid(problems)),
+    };
+    let slug = &permit.membership().slug;
+    match outcome {
+        Ok(done) => {
+            let tray = done.id("tray")?;
+            Ok(see_other(&app, &format!("/rooms/{slug}/trays/{tray}")))
+        }
+        Err(error) => {
+            let problems = to_mend(error)?;
+            let stands = stands(&app, &permit, id).await?;
+            mend(&discard_page(&permit, &frame, stands, form, &problems)?)
+        }
+    }
+}
+
+fn read_discard(
+    form: &DiscardForm,
+    mix_id: Uuid,
+    numbers: Numbers,
+) -> Result<NewDiscard, Problems> {
+    let mut problems = Problems::default();
+    let container = super::input::container(&form.container);
+    let container = problems.take("container", container);
+    let volume = numbers.read_litres(&form.volume).map_err(Problem::Number);
+    let volume = problems.take("volume", volume);
+    if form.confirmed != "yes" {
+        problems.add("confirmed", Problem::NotConfirmed);
+    }
+    match (container, volume) {
+        (Some(container), Some(volume_ul)) if problems.is_empty() => Ok(NewDiscard {
+            mix_id,
+            volume_ul,
+            container,
+        }),
+        _ => Err(problems),
+    }
+}
+
+fn discard_page(
+    permit: &Permit<rights::Discard>,
+    frame: &Frame,
+    (settings, mix, tray): (Settings, Mix, Tray),
+    form: DiscardForm,
+    problems: &Problems,
+) -> Result<DiscardPage> {
+    let numbers = settings.numbers();
+    let dilution = numbers.dilution(mix.parts_thousandths);
+    let mut cautions = cautions(&mix.hazard_codes);
+    cautions.push(words::CONTAINERS.to_owned());
+    Ok(DiscardPage {
+        shell: frame.shell_in(permit, Some(Place::Board)),
+        mix_id: mix.id.to_string(),
+        title: format!("{} {dilution}", mix.product_name),
+        tray_id: tray.id.to_string(),
+        tray: tray.name.clone(),
+        litres: numbers.volume(mix.charged_ul),
+        mixed: settings.time_zone()?.clock_and_weekday(mix.mixed_at),
+        form,
+        problems: in_words(problems, numbers),
+        cautions,
+    })
+}

@@ -1,0 +1,33 @@
+//! What may be asked of notes, for pages and API alike.
+
+use crate::problem::Problem;
+
+/// So many sheets one note holds at most.
+pub const MOST_SHEETS: u32 = 999;
+
+/// A count of sheets.
+///
+/// # Errors
+/// None at all, or more than a note holds.
+pub fn sheets(count: i64) -> Result<u32, Problem> {
+    let wrong = Problem::OutOfRange {
+        least: "1".to_owned(),
+        most: MOST_SHEETS.to_string(),
+    };
+    match u32::try_from(count) {
+        Ok(count @ 1..=MOST_SHEETS) => Ok(count),
+        _ => Err(wrong),
+    }
+}
+
+/// A steward's reason, trimmed; may be empty.
+///
+/// # Errors
+/// An endless one.
+pub fn reason(text: &str) -> Result<String, Problem> {
+    let reason = text.trim();
+    match reason.chars().count() {
+        0..=300 => Ok(reason.to_owned()),
+        _ => Err(Problem::TooLong(300)),
+    }
+}

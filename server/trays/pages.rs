@@ -1,0 +1,152 @@
+//! The page of a tray.
+
+use axum::Router;
+use axum::extract::{Path, State};
+use axum::response::Response;
+use axum::routing::get;
+use time::OffsetDateTime;
+use uuid::Uuid;
+
+use super::sums;
+use super::views::{MixInTray, TrayPage};
+use crate::app::App;
+use crate::bench::{self, Line, Tray};
+use crate::board::{self, TrayNow};
+use crate::error::{Error, Result};
+use crate::identity::{self, Permit};
+use crate::mixes;
+use crate::rights::{self, LookAtBoard, Right};
+use crate::rooms::{self, Settings};
+use crate::sheets::{self, WornByClass};
+use crate::web::forms::page;
+use crate::web::frame::Frame;
+use crate::web::messages::bench as words;
+use crate::web::numbers::Numbers;
+use crate::web::shell::Place;
+
+/// The tray's route.
+#[must_use]
+pub fn pages() -> Router<App> {
+    Router::new().route("/rooms/{room}/trays/{tray}", get(tray))
+}
+
+/// Everything the page stands on.
+struct Ground {
+    settings: Settings,
+    line: Line,
+    now: TrayNow,
+    worn: Vec<WornByClass>,
+    mixed_by: Option<String>,
+}
+
+async fn ground(
+    app: &App,
+    permit: &Permit<LookAtBoard>,
+    id: Uuid,
+    now: OffsetDateTime,
+) -> Result<Ground> {
+    app.database()
+        .reading(permit.scope(), move |tx| {
+            Box::pin(async move {
+                let settings = rooms::settings(tx).await?;
+                let tray = bench::tray(tx, id).await?.ok_or(Error::NotFound)?;
+                let line = bench::line(tx, tray.line_id).await?;
+                let mix = mixes::standing(tx).await?;
+                let mix = mix.into_iter().find(|mix| mix.tray_id == Some(id));
+                let (mut worn, mut mixed_by) = (Vec::new(), None);
+                if let Some(mix) = &mix {
+                    worn = sheets::worn_by_class(tx, mix.id).await?;
+                    if let Some(person) = mix.mixed_by {
+                        mixed_by = identity::person_name(tx, person).await?;
+                    }
+                }
+                Ok(Ground {
+                    now: board::judged(tray, mix, now, settings.test_first_ppb)?,
+                    line: line.ok_or(Error::NotFound)?,
+                    settings,
+                    worn,
+                    mixed_by,
+                })
+            })
+        })
+        .await
+}
+
+async fn tray(
+    State(app): State<App>,
+    permit: Permit<LookAtBoard>,
+    frame: Frame,
+    Path((_, id)): Path<(String, Uuid)>,
+) -> Result<Response> {
+    let now = app.clock().now();
+    let ground = ground(&app, &permit, id, now).await?;
+    page(&tray_page(&permit, &frame, &ground, now)?)
+}
+
+fn tray_page(
+    permit: &Permit<LookAtBoard>,
+    frame: &Frame,
+    ground: &Ground,
+    now: OffsetDateTime,
+) -> Result<TrayPage> {
+    let zone = ground.settings.time_zone()?;
+    let tray = &ground.now.tray;
+    let role = permit.role();
+    let may = |row: rights::Row| row.roles.contains(&role);
+    let figures = board::figures(&ground.now, &ground.settings, &zone, now);
+    let is_full = ground.now.mix.is_some();
+    Ok(TrayPage {
+        shell: frame.shell_in(permit, Some(Place::Board)),
+        id: tray.id.to_string(),
+        name: tray.name.clone(),
+        line_id: ground.line.id.to_string(),
+        line: ground.line.name.clone(),
+        inside: inside(tray, ground.settings.numbers()),
+        word: figures.word.clone(),
+        drawing: figures.drawing.clone(),
+        reason: figures.reason.clone(),
+        change: figures.change.clone(),
+        mix: mix_in_tray(ground, &figures, &zone, now),
+        events: Vec::new(),
+        older: None,
+        may_mix: !is_full && !tray.is_retired && may(rights::Mix::ROW),
+        may_note: may(rights::NoteSheets::ROW),
+        may_discard: is_full && may(rights::Discard::ROW),
+    })
+}
+
+fn inside(tray: &Tray, numbers: Numbers) -> String {
+    let mm = |tenths: i32| numbers.millimetres(tenths.into());
+    words::inside(
+        &mm(tray.inside_long_tenths_mm),
+        &mm(tray.inside_short_tenths_mm),
+        &mm(tray.inside_depth_tenths_mm),
+        &mm(tray.least_depth_tenths_mm),
+    )
+}
+
+fn mix_in_tray(
+    ground: &Ground,
+    figures: &board::Figures,
+    zone: &crate::web::dates::Zone,
+    now: OffsetDateTime,
+) -> Option<MixInTray> {
+    let numbers = ground.settings.numbers();
+    let mix = ground.now.mix.as_ref()?;
+    let (capacity, life) = figures.rules.clone()?;
+    Some(MixInTray {
+        id: mix.id.to_string(),
+        product_id: mix.product_id.to_string(),
+        product: mix.product_name.clone(),
+        dilution: numbers.dilution(mix.parts_thousandths),
+        litres: numbers.volume(mix.charged_ul),
+        depth: figures.depth.clone(),
+        mixed: zone.words(mix.mixed_at, now),
+        mixed_by: ground.mixed_by.clone(),
+        capacity,
+        life,
+        capacity_sum: sums::capacity(mix, &ground.worn, numbers),
+        life_sum: sums::life(mix, zone, now),
+        cautions: mixes::cautions(&mix.hazard_codes),
+    })
+}

@@ -1,0 +1,127 @@
+//! A book with entries of every kind: two trays, two mixes, notes, one taken
+//! back, one mix discarded.
+
+use uuid::Uuid;
+use wetside::bench::{LineSet, TraySet};
+use wetside::error::Result;
+use wetside::logbook::Book;
+use wetside::mixes::{Discarded, FrozenCapacity, Mixed, RULES};
+use wetside::papers;
+use wetside::products;
+use wetside::sheets::{NoteUndone, Noted, Wear};
+
+/// So many entries [`write`] writes.
+pub(crate) const ENTRIES: i64 = 22;
+
+pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
+    papers::starter::write(book).await?;
+    products::starter::write(book).await?;
+    let line = LineSet {
+        id: book.new_id(),
+        name: "Line".to_owned(),
+        position: 1,
+        is_retired: false,
+    };
+    book.append(&line).await?;
+    let mut mixes = Vec::new();
+    for position in 1..=2 {
+        let tray = tray(book, line.id, position);
+        book.append(&tray).await?;
+        let mix = mixed(book, &tray).await?;
+        book.append(&mix).await?;
+        mixes.push(mix);
+    }
+    let first = noted(book, line.id, printer, &mixes).await?;
+    let first_seq = book.append(&first).await?;
+    let second = noted(book, line.id, printer, &mixes).await?;
+    book.append(&second).await?;
+    let undone = NoteUndone {
+        pass_id: first.pass_id,
+        pass_seq: first_seq,
+        line_id: line.id,
+        person_id: printer,
+        wear: first.wear,
+        reason: "Counted twice".to_owned(),
+    };
+    book.append(&undone).await?;
+    let gone = &mixes[1];
+    let discarded = Discarded {
+        mix_id: gone.mix_id,
+        tray_id: gone.tray_id,
+        line_id: line.id,
+        volume_ul: gone.charged_ul,
+        destination: "collected".to_owned(),
+        container: "Grey drum".to_owned(),
+    };
+    book.append(&discarded).await?;
+    Ok(())
+}
+
+fn tray(book: &mut Book<'_>, line_id: Uuid, position: i32) -> TraySet {
+    TraySet {
+        id: book.new_id(),
+        line_id,
+        name: format!("Tray {position}"),
+        position,
+        inside_long_tenths_mm: 3_500,
+        inside_short_tenths_mm: 2_800,
+        inside_depth_tenths_mm: 700,
+        least_depth_tenths_mm: 80,
+        is_retired: false,
+    }
+}
+
+async fn mixed(book: &mut Book<'_>, tray: &TraySet) -> Result<Mixed> {
+    let product = products::products(book.tx()).await?.remove(0);
+    let figures = &product.dilutions[0];
+    Ok(Mixed {
+        rules: RULES,
+        mix_id: book.new_id(),
+        tray_id: tray.id,
+        line_id: tray.line_id,
+        product_id: product.id,
+        product_version: product.version,
+        parts_thousandths: figures.parts_thousandths,
+        charged_ul: 2_000_000,
+        concentrate_ul: 200_000,
+        life_s: figures.tray_life_s,
+        capacities: figures
+            .capacities
+            .iter()
+            .map(|figure| FrozenCapacity {
+                paper_class_id: figure.paper_class_id,
+                sheets_per_litre_thousandths: figure.sheets_per_litre_thousandths,
+            })
+            .collect(),
+    })
+}
+
+async fn noted(
+    book: &mut Book<'_>,
+    line_id: Uuid,
+    person_id: Uuid,
+    mixes: &[Mixed],
+) -> Result<Noted> {
+    let size = papers::sheet_sizes(book.tx()).await?.remove(1);
+    let capacity = &mixes[0].capacities[0];
+    Ok(Noted {
+        rules: RULES,
+        pass_id: book.new_id(),
+        line_id,
+        person_id,
+        paper_class_id: capacity.paper_class_id,
+        sheet_size_id: size.id,
+        long_tenths_mm: size.long_tenths_mm,
+        short_tenths_mm: size.short_tenths_mm,
+        sheets: 6,
+        wear: mixes
+            .iter()
+            .map(|mix| Wear {
+                mix_id: mix.mix_id,
+                sheets_per_litre_thousandths: capacity.sheets_per_litre_thousandths,
+                // Six 8×10 in sheets at 100 a litre.
+                spent_nl: 60_000_000,
+            })
+            .collect(),
+    })
+}

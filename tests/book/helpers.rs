@@ -1,0 +1,216 @@
+//! A database of one's own with one room whose book has entries of every kind
+//! there is a filler for.
+
+use std::path::PathBuf;
+use std::sync::OnceLock;
+use std::sync::atomic::{AtomicU32, Ordering};
+
+use sqlx::postgres::PgConnectOptions;
+use sqlx::{AssertSqlSafe, Connection, Executor, PgConnection, PgPool};
+use time::OffsetDateTime;
+use time::macros::datetime;
+use tokio::runtime::Runtime;
+use uuid::Uuid;
+use wetside::address::PublicAddress;
+use wetside::app::App;
+use wetside::clock::Clock;
+use wetside::database::cluster::{Cluster, Folders, StartOptions, WEB_ROLE};
+use wetside::database::{Database, Owner, RoleName, connect, migrate};
+use wetside::identity::Entrance;
+use wetside::identity::client::TrustedProxies;
+use wetside::identity::passwords::Cost;
+use wetside::kinds::KINDS;
+use wetside::logbook::vault::Vault;
+use wetside::logbook::verify::verify;
+use wetside::logbook::verify_report::Report;
+use wetside::logbook::{Asked, Author, fingerprint};
+use wetside::papers::PaperClassSet;
+
+use super::bench;
+
+pub(crate) const START: OffsetDateTime = datetime!(2026-11-25 12:00 UTC);
+
+static COUNT: AtomicU32 = AtomicU32::new(0);
+static SERVER: OnceLock<Server> = OnceLock::new();
+
+/// One cluster for all tests here, on a runtime that outlives each of them; gone
+/// with the process.
+struct Server {
+    _runtime: Runtime,
+    _cluster: Cluster,
+    owner: PgConnectOptions,
+    web: PgConnectOptions,
+    folder: PathBuf,
+}
+
+impl Server {
+    fn start() -> Self {
+        let folder = std::env::temp_dir().join(format!("wb-{}", std::process::id()));
+        let runtime = Runtime::new().unwrap();
+        let cluster = runtime.block_on(async {
+            let folders = Folders::choose(Some(&folder)).unwrap();
+            let cluster = Cluster::start(&folders, &StartOptions::for_tests())
+                .await
+                .unwrap();
+            let owner = PgPool::connect_with(cluster.owner_options()).await.unwrap();
+            migrate::migrate(&owner, &role()).await.unwrap();
+            owner.close().await;
+            // Copies are ordered from here: nobody may stand in what is copied.
+            let mut db = PgConnection::connect_with(&cluster.owner_options())
+                .await
+                .unwrap();
+            run(&mut db, "create database desk").await;
+            db.close().await.unwrap();
+            cluster
+        });
+        Self {
+            owner: cluster.owner_options(),
+            web: cluster.web_options(),
+            _runtime: runtime,
+            _cluster: cluster,
+            folder,
+        }
+    }
+
+    /// The one server, started off any test's runtime.
+    fn get() -> &'static Self {
+        SERVER.get_or_init(|| std::thread::spawn(Self::start).join().unwrap())
+    }
+}
+
+fn role() -> RoleName {
+    RoleName::new(WEB_ROLE).unwrap()
+}
+
+/// A database with one room.
+pub(crate) struct Library {
+    pub(crate) app: App,
+    pub(crate) owner: Owner,
+    pub(crate) vault: Vault,
+    pub(crate) clock: Clock,
+    pub(crate) room: Uuid,
+    pub(crate) steward: Uuid,
+    options: PgConnectOptions,
+}
+
+impl Library {
+    pub(crate) async fn open() -> Self {
+        let server = tokio::task::spawn_blocking(Server::get).await.unwrap();
+        let name = format!("book_{}", COUNT.fetch_add(1, Ordering::Relaxed));
+        let mut db = PgConnection::connect_with(&server.owner.clone().database("desk"))
+            .await
+            .unwrap();
+        run(&mut db, &format!("create database {name} template wetside")).await;
+        let options = server.owner.clone().database(&name);
+        let data = server.folder.join(&name);
+        std::fs::create_dir_all(&data).unwrap();
+        let clock = Clock::standing_at(START);
+        let pool = connect::serving(server.web.clone().database(&name));
+        let owner = Owner::new(connect::owner(options.clone()));
+        let address = PublicAddress::loopback(1);
+        let app = App::new(
+            Database::new(pool, role()),
+            clock.clone(),
+            address,
+            data.clone(),
+            Entrance::at_cost(
+                Cost {
+                    memory_kib: 8,
+                    passes: 1,
+                },
+                TrustedProxies::default(),
+            )
+            .unwrap(),
+        );
+        let mut library = Self {
+            app,
+            owner,
+            vault: Vault {
+                data,
+                key_file: None,
+            },
+            clock,
+            room: Uuid::from_u128(0x51),
+            steward: Uuid::from_u128(0x52),
+            options,
+        };
+        library.found_room().await;
+        library
+    }
+
+    async fn found_room(&mut self) {
+        let mut db = self.db().await;
+        let (room, steward) = (self.room, self.steward);
+        run(
+            &mut db,
+            &format!(
+                "insert into person (id, name, log_in_name, password_hash, created_at)
+                    values ('{steward}', 'Steward', 'steward', '-', now());
+                insert into room_name (room_id, slug, name) values ('{room}', 'ours', 'Ours');
+                insert into head (room_id, seq, hash, recorded_at)
+                    values ('{room}', 0, decode(repeat('00', 32), 'hex'), 'epoch')"
+            ),
+        )
+        .await;
+        self.write_bench().await;
+    }
+
+    async fn write_bench(&self) {
+        let printer = self.steward;
+        self.app
+            .scribes()
+            .write(self.room, Author::Unchecked, self.asked(), move |book| {
+                Box::pin(bench::write(book, printer))
+            })
+            .await
+            .unwrap();
+    }
+
+    /// Writes one further entry.
+    pub(crate) async fn write_more(&self) {
+        self.app
+            .scribes()
+            .write(self.room, Author::Unchecked, self.asked(), |book| {
+                Box::pin(async move {
+                    let id = book.new_id();
+                    let entry = PaperClassSet {
+                        id,
+                        name: format!("Class {id}"),
+                        position: 50,
+                        is_retired: false,
+                    };
+                    book.append(&entry).await.map(drop)
+                })
+            })
+            .await
+            .unwrap();
+    }
+
+    fn asked(&self) -> Asked {
+        let key = u128::from(COUNT.fetch_add(1, Ordering::Relaxed)).to_be_bytes();
+        Asked {
+            actor: Some(self.steward),
+            key: Some(key),
+            fingerprint: fingerprint("start", &key).unwrap(),
+        }
+    }
+
+    /// A connection as owner, past every policy.
+    pub(crate) async fn db(&self) -> PgConnection {
+        PgConnection::connect_with(&self.options).await.unwrap()
+    }
+
+    pub(crate) async fn verify(&self) -> Report {
+        verify(&self.owner, KINDS, &self.vault, self.room)
+            .await
+            .unwrap()
+    }
+}
+
+/// Runs statements without parameters.
+pub(crate) async fn run(db: &mut PgConnection, statements: &str) {
+    let done = db
+        .execute(sqlx::raw_sql(AssertSqlSafe(statements.to_owned())))
+        .await;
+    assert!(done.is_ok(), "{statements}: {}", done.unwrap_err());
+}

@@ -1,0 +1,9 @@
+//! The reading side of the book: verifying under tampering, who sees what,
+//! jobs, notices.
+
+#![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
+
+mod bench;
+mod catalogue;
+mod helpers;
+mod tampering;

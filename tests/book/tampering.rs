@@ -1,0 +1,497 @@
+//! Tampering by somebody who owns the tables and has switched every guard off.
+//! Each column of the book and of everything made of it is altered in turn, and
+//! verifying must name it.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use sqlx::{AssertSqlSafe, PgConnection, Row};
+use uuid::Uuid;
+use wetside::book::checkpoints;
+use wetside::kinds::KINDS;
+use wetside::logbook::chain::{Link, hash};
+use wetside::logbook::keys::Key;
+use wetside::logbook::replay::DERIVED;
+use wetside::logbook::verify::{verify, verify_all};
+use wetside::logbook::verify_report::{Finding, Report};
+
+use super::bench::ENTRIES;
+use super::helpers::{Library, run};
+
+/// The tables under the knife: the book, its index, and what is made of it.
+fn tables() -> Vec<&'static str> {
+    let mut tables = vec!["entry", "entry_about", "head"];
+    tables.extend(DERIVED);
+    tables
+}
+
+struct Column {
+    name: String,
+    sort: String,
+    is_nullable: bool,
+}
+
+async fn columns(db: &mut PgConnection, table: &str) -> Vec<Column> {
+    let found = sqlx::query(AssertSqlSafe(format!(
+        "select attname::text, format_type(atttypid, atttypmod), not attnotnull
+        from pg_attribute
+        where attrelid = 'public.{table}'::regclass and attnum > 0 and not attisdropped
+        order by attnum"
+    )))
+    .fetch_all(db)
+    .await
+    .unwrap();
+    found
+        .iter()
+        .map(|row| Column {
+            name: row.get(0),
+            sort: row.get(1),
+            is_nullable: row.get(2),
+        })
+        .collect()
+}
+
+/// Another value of the column's sort, never the one that is there.
+fn altered(column: &Column) -> String {
+    let name = &column.name;
+    let something = invented(&column.sort);
+    let other = match column.sort.as_str() {
+        "uuid" => return something.to_owned(),
+        "text" => format!("{name} || 'x'"),
+        "bigint" | "integer" | "smallint" | "date" => format!("{name} + 1000"),
+        "timestamp with time zone" => format!("{name} + interval '1 millisecond'"),
+        "bytea" => format!(
+            "case when length({name}) = 0 then '\\x01'::bytea
+            else set_byte({name}, 0, get_byte({name}, 0) # 1) end"
+        ),
+        "boolean" => format!("not {name}"),
+        "text[]" => format!("array_append({name}, 'x')"),
+        "integer[]" => format!("array_append({name}, 1)"),
+        other => panic!("no way to alter a column of the sort {other}"),
+    };
+    format!("coalesce({other}, {something})")
+}
+
+/// A value of a sort out of thin air.
+fn invented(sort: &str) -> &'static str {
+    match sort {
+        "uuid" => "gen_random_uuid()",
+        "text" => "'invented'",
+        "bigint" | "integer" | "smallint" => "7",
+        "date" => "date '2026-01-01'",
+        "timestamp with time zone" => "timestamptz '2026-01-01'",
+        "bytea" => "decode(repeat('07', 32), 'hex')",
+        "boolean" => "true",
+        "text[]" => "'{x}'::text[]",
+        "integer[]" => "'{1}'::integer[]",
+        other => panic!("no value of the sort {other}"),
+    }
+}
+
+/// Switches off what would keep the owner from it, and keeps a copy.
+async fn disarm(db: &mut PgConnection) {
+    run(
+        db,
+        "alter table entry disable trigger user;
+        do $$
+        declare guard record;
+        begin
+            for guard in
+                select conrelid::regclass as held, conname from pg_constraint
+                where contype in ('f', 'c') and connamespace = 'public'::regnamespace
+            loop
+                execute format('alter table %s drop constraint %I', guard.held, guard.conname);
+            end loop;
+        end $$",
+    )
+    .await;
+    for table in tables() {
+        run(db, &format!("create table kept_{table} as table {table}")).await;
+    }
+}
+
+async fn restore(db: &mut PgConnection) {
+    for table in tables() {
+        run(
+            db,
+            &format!("delete from {table}; insert into {table} table kept_{table}"),
+        )
+        .await;
+    }
+}
+
+async fn count(db: &mut PgConnection, table: &str) -> i64 {
+    sqlx::query_scalar(AssertSqlSafe(format!("select count(*) from {table}")))
+        .fetch_one(db)
+        .await
+        .unwrap()
+}
+
+/// One row, not at an end of the book, so that its neighbours could tell.
+fn one_row(table: &str) -> String {
+    format!(
+        "ctid = (select ctid from {table} order by {table} offset (select count(*) / 2 from {table}) limit 1)"
+    )
+}
+
+/// The number of the entry that [`one_row`] is or stands beside.
+async fn number_of(db: &mut PgConnection, table: &str) -> Option<i64> {
+    if table != "entry" && table != "entry_about" {
+        return None;
+    }
+    let asked = format!("select seq from {table} where {}", one_row(table));
+    Some(
+        sqlx::query_scalar(AssertSqlSafe(asked))
+            .fetch_one(db)
+            .await
+            .unwrap(),
+    )
+}
+
+/// Whether the report names what was done: an entry by its number, a row by its
+/// table, the note of the end in a sentence of its own.
+fn names(report: &Report, table: &str, seq: Option<i64>) -> bool {
+    report.findings.iter().any(|finding| match table {
+        "entry" | "entry_about" => {
+            finding.seq().is_some() && (seq.is_none() || finding.seq() == seq)
+        }
+        "head" => finding.to_string().contains("note of"),
+        table => finding.table() == Some(table),
+    })
+}
+
+#[tokio::test]
+async fn an_untouched_book_verifies_clean() {
+    let library = Library::open().await;
+    let report = library.verify().await;
+    assert!(report.is_clean(), "{report}");
+    assert_eq!(report.entries, ENTRIES, "{report}");
+    assert_eq!(
+        report.to_string(),
+        "Room ours: 22 entries, not sealed; 1..22 rest on this database alone.\n  \
+         Everything agrees."
+    );
+}
+
+#[tokio::test]
+async fn a_change_of_any_column_is_named() {
+    let library = Library::open().await;
+    let mut db = library.db().await;
+    disarm(&mut db).await;
+    let mut unnoticed = BTreeMap::new();
+    for table in tables() {
+        if count(&mut db, table).await == 0 {
+            continue;
+        }
+        for column in columns(&mut db, table).await {
+            let (name, value) = (&column.name, altered(&column));
+            let change = format!(
+                "update {table} set {name} = {value} where {}",
+                one_row(table)
+            );
+            let seq = number_of(&mut db, table).await;
+            run(&mut db, &change).await;
+            let report = library.verify().await;
+            if !names(&report, table, seq) {
+                unnoticed.insert(format!("{table}.{name}"), report.to_string());
+            }
+            restore(&mut db).await;
+        }
+    }
+    assert!(unnoticed.is_empty(), "nobody noticed: {unnoticed:#?}");
+    assert!(library.verify().await.is_clean());
+}
+
+#[tokio::test]
+async fn an_emptied_column_is_named() {
+    let library = Library::open().await;
+    let mut db = library.db().await;
+    disarm(&mut db).await;
+    for table in tables() {
+        for column in columns(&mut db, table).await {
+            let name = &column.name;
+            let full = format!("select count(*) from {table} where {name} is not null");
+            let full: i64 = sqlx::query_scalar(AssertSqlSafe(full))
+                .fetch_one(&mut db)
+                .await
+                .unwrap();
+            if !column.is_nullable || full == 0 {
+                continue;
+            }
+            let change = format!(
+                "update {table} set {name} = null
+                where ctid = (select ctid from {table} where {name} is not null limit 1)"
+            );
+            run(&mut db, &change).await;
+            let report = library.verify().await;
+            assert!(names(&report, table, None), "{table}.{name}: {report}");
+            restore(&mut db).await;
+        }
+    }
+}
+
+#[tokio::test]
+async fn an_invented_row_and_a_removed_row_are_named_in_every_table() {
+    let library = Library::open().await;
+    let mut db = library.db().await;
+    disarm(&mut db).await;
+    for table in tables().into_iter().filter(|table| *table != "head") {
+        let columns = columns(&mut db, table).await;
+        let names_of: Vec<&str> = columns.iter().map(|one| one.name.as_str()).collect();
+        let values: Vec<String> = columns
+            .iter()
+            .map(|one| match one.name.as_str() {
+                "room_id" => format!("'{}'", library.room),
+                _ => invented(&one.sort).to_owned(),
+            })
+            .collect();
+        let (names_of, values) = (names_of.join(", "), values.join(", "));
+        if table == "entry" {
+            // Number 7 is taken; an entry too many stands at the end.
+            let values = values.replacen('7', "1000", 1);
+            run(
+                &mut db,
+                &format!("insert into entry ({names_of}) select {values}"),
+            )
+            .await;
+        } else {
+            run(
+                &mut db,
+                &format!("delete from {table} where false; insert into {table} ({names_of}) select {values}"),
+            )
+            .await;
+        }
+        let report = library.verify().await;
+        assert!(
+            names(&report, table, None),
+            "a row too many in {table}: {report}"
+        );
+        restore(&mut db).await;
+        if count(&mut db, table).await > 0 {
+            run(
+                &mut db,
+                &format!("delete from {table} where {}", one_row(table)),
+            )
+            .await;
+            let report = library.verify().await;
+            assert!(
+                names(&report, table, None),
+                "a row less in {table}: {report}"
+            );
+            restore(&mut db).await;
+        }
+    }
+}
+
+#[tokio::test]
+async fn first_middle_and_last_entry_taken_away_are_named_by_number() {
+    let library = Library::open().await;
+    let mut db = library.db().await;
+    disarm(&mut db).await;
+    for seq in [1, 6, ENTRIES] {
+        run(
+            &mut db,
+            &format!(
+                "delete from entry where seq = {seq}; delete from entry_about where seq = {seq}"
+            ),
+        )
+        .await;
+        let report = library.verify().await;
+        let named = report.findings.iter().any(|one| one.seq() == Some(seq));
+        assert!(named, "entry {seq} is gone: {report}");
+        restore(&mut db).await;
+    }
+}
+
+#[tokio::test]
+async fn neighbours_that_changed_places_are_named_by_number() {
+    let library = Library::open().await;
+    let mut db = library.db().await;
+    disarm(&mut db).await;
+    run(
+        &mut db,
+        "update entry set seq = 1000 where seq = 5;
+        update entry set seq = 5 where seq = 6;
+        update entry set seq = 6 where seq = 1000",
+    )
+    .await;
+    let report = library.verify().await;
+    for seq in [5, 6] {
+        let named = report.findings.iter().any(|one| one.seq() == Some(seq));
+        assert!(named, "entry {seq} has moved: {report}");
+    }
+}
+
+/// Writes the entry anew with another actor and mends the chain behind it: the
+/// database alone then holds nothing that disagrees.
+async fn rewrite_from(db: &mut PgConnection, room: Uuid, first: i64) {
+    let rows = sqlx::query(AssertSqlSafe(format!(
+        "select seq, kind, key, fingerprint,
+            (extract(epoch from happened_at) * 1000000)::bigint,
+            (extract(epoch from recorded_at) * 1000000)::bigint, payload, prev
+        from entry where seq >= {first} order by seq"
+    )))
+    .fetch_all(&mut *db)
+    .await
+    .unwrap();
+    let mut prev: [u8; 32] = rows[0].get::<Vec<u8>, _>(7).try_into().unwrap();
+    for row in rows {
+        let (seq, kind): (i64, String) = (row.get(0), row.get(1));
+        let key: Option<Vec<u8>> = row.get(2);
+        let payload: Vec<u8> = row.get(6);
+        let link = Link {
+            room,
+            seq,
+            prev,
+            kind: &kind,
+            actor: None,
+            key: key.map(|key| key.try_into().unwrap()),
+            fingerprint: row.get::<Vec<u8>, _>(3).try_into().unwrap(),
+            happened_at_us: row.get(4),
+            recorded_at_us: row.get(5),
+            payload: &payload,
+        };
+        let new = hash(&link);
+        sqlx::query(AssertSqlSafe(
+            "update entry set actor = null, prev = $2, hash = $3 where seq = $1".to_owned(),
+        ))
+        .bind(seq)
+        .bind(prev.as_slice())
+        .bind(new.as_slice())
+        .execute(&mut *db)
+        .await
+        .unwrap();
+        prev = new;
+    }
+    sqlx::query(AssertSqlSafe("update head set hash = $1".to_owned()))
+        .bind(prev.as_slice())
+        .execute(&mut *db)
+        .await
+        .unwrap();
+}
+
+#[tokio::test]
+async fn a_tail_written_anew_is_caught_by_the_checkpoint_alone() {
+    let library = Library::open().await;
+    let mut db = library.db().await;
+    checkpoints::seal(&library.app, library.room).await.unwrap();
+    library.write_more().await;
+    assert!(library.verify().await.is_clean());
+    disarm(&mut db).await;
+
+    // Behind the checkpoint: nothing in the database disagrees, and the report
+    // says what rests on the database alone.
+    rewrite_from(&mut db, library.room, ENTRIES + 1).await;
+    let report = library.verify().await;
+    assert!(report.is_clean(), "{report}");
+    let says = report.to_string();
+    assert!(says.contains("sealed up to 22 by"), "{says}");
+    assert!(
+        says.contains("23..23 rest on this database alone"),
+        "{says}"
+    );
+    restore(&mut db).await;
+
+    rewrite_from(&mut db, library.room, 20).await;
+    let report = library.verify().await;
+    let seqs: Vec<_> = report.findings.iter().map(Finding::seq).collect();
+    assert_eq!(seqs, [Some(ENTRIES)], "{report}");
+    assert!(matches!(
+        report.findings.iter().next(),
+        Some(Finding::Breached(_))
+    ));
+    std::fs::remove_dir_all(library.vault.data.join("checkpoints")).unwrap();
+    assert!(
+        library.verify().await.is_clean(),
+        "only the checkpoint knew"
+    );
+}
+
+#[tokio::test]
+async fn an_end_taken_away_with_its_note_is_caught_by_the_checkpoint() {
+    let library = Library::open().await;
+    let mut db = library.db().await;
+    library.write_more().await;
+    checkpoints::seal(&library.app, library.room).await.unwrap();
+    disarm(&mut db).await;
+    run(
+        &mut db,
+        &format!(
+            "delete from entry where seq > {ENTRIES};
+            delete from entry_about where seq > {ENTRIES};
+            delete from paper_class where position = 50;
+            update head set (seq, hash, recorded_at) =
+                (select seq, hash, recorded_at from entry where seq = {ENTRIES})"
+        ),
+    )
+    .await;
+    let report = library.verify().await;
+    let seqs: Vec<_> = report.findings.iter().map(Finding::seq).collect();
+    assert_eq!(seqs, [Some(ENTRIES + 1)], "{report}");
+    std::fs::remove_dir_all(library.vault.data.join("checkpoints")).unwrap();
+    assert!(
+        library.verify().await.is_clean(),
+        "only the checkpoint knew"
+    );
+}
+
+#[tokio::test]
+async fn a_lost_key_or_a_line_signed_by_another_key_is_a_finding() {
+    let library = Library::open().await;
+    checkpoints::seal(&library.app, library.room).await.unwrap();
+    let key = library.vault.key_path();
+    let kept = std::fs::read(&key).unwrap();
+    std::fs::remove_file(&key).unwrap();
+    let report = library.verify().await;
+    assert!(
+        matches!(report.findings.iter().next(), Some(Finding::NotChecked(_))),
+        "{report}"
+    );
+    Key::read_or_create(&key).unwrap();
+    let report = library.verify().await;
+    assert!(
+        matches!(report.findings.iter().next(), Some(Finding::Refused(_))),
+        "{report}"
+    );
+    std::fs::write(&key, kept).unwrap();
+    assert!(library.verify().await.is_clean());
+}
+
+#[tokio::test]
+async fn every_room_is_verified_even_one_that_only_a_stray_row_speaks_of() {
+    let library = Library::open().await;
+    let mut db = library.db().await;
+    disarm(&mut db).await;
+    run(
+        &mut db,
+        &format!(
+            "update sheet_size set room_id = '{}' where position = 1",
+            Uuid::from_u128(0x99)
+        ),
+    )
+    .await;
+    let reports = verify_all(&library.owner, KINDS, &library.vault)
+        .await
+        .unwrap();
+    let found: Vec<_> = reports
+        .iter()
+        .map(|one| (one.room, one.is_clean()))
+        .collect();
+    assert_eq!(
+        found,
+        [(library.room, false), (Uuid::from_u128(0x99), false)]
+    );
+}
+
+#[tokio::test]
+async fn an_entry_of_an_unknown_kind_is_verified_in_the_chain_and_named() {
+    let library = Library::open().await;
+    let known = &KINDS[1..];
+    assert!(!known.iter().any(|kind| kind.name == "sheet_size_set"));
+    let report = verify(&library.owner, known, &library.vault, library.room)
+        .await
+        .unwrap();
+    let unknown: Vec<_> = report.unknown.iter().collect();
+    assert_eq!(unknown, [(&"sheet_size_set".to_owned(), &9)]);
+    let tables: BTreeSet<_> = report.findings.iter().map(Finding::table).collect();
+    assert_eq!(tables, BTreeSet::from([Some("sheet_size")]), "{report}");
+}
