@@ -186,18 +186,4 @@ impl Settings {
             emergency: Emergency::default(),
         }
     }
-
-    /// How this room writes times.
-    ///
-    /// # Errors
-    /// A fault: the zone was checked when it was set.
-    pub fn time_zone(&self) -> Result<Zone> {
-        Zone::named(&self.zone).map_err(|cause| Error::Internal(cause.into()))
-    }
-
-    /// How this room writes numbers.
-    #[must_use]
-    pub fn numbers(&self) -> Numbers {
-        Numbers::with_mark(self.decimal_mark.as_str())
-    }
 }
