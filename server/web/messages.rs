@@ -6,6 +6,7 @@
 
 pub mod api;
 pub mod bench;
+pub mod people;
 pub mod problems;
 pub mod verdicts;
 

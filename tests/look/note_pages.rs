@@ -4,7 +4,7 @@ use askama::Template;
 use wetside::mixes::views::{
     Cylinder, DiscardForm, DiscardPage, MixForm, MixPage, MixedPage, Worksheet,
 };
-use wetside::sheets::views::{NoteSheetsForm, NoteSheetsPage, SheetsNotedPage, UndoNotePage};
+use wetside::sheets::views::{NoteSheetsForm, NoteSheetsPage, SheetsNotedPage, UndoForm, UndoNotePage};
 use wetside::web::fields::{Choice, Problems};
 use wetside::web::shell::{Place, Shell};
 
@@ -98,6 +98,7 @@ fn noted(shell: Shell, is_undone: bool) -> String {
         effects: vec!["Developer: 30\u{a0}% → 36\u{a0}% of its capacity used. Ready.".to_owned()],
         time_note: None,
         undo_until: (!is_undone).then(|| moment("17:12")),
+        may_correct: false,
         is_undone,
     };
     page.render().unwrap()
@@ -115,7 +116,9 @@ fn undo_note(shell: Shell) -> String {
     let page = UndoNotePage {
         shell,
         seq: 419,
-        key: "k".to_owned(),
+        form: UndoForm::default(),
+        problems: Problems::none(),
+        asks_reason: false,
         note: "6 sheets of 8×10 in, RC, on Long bench".to_owned(),
         at: moment("17:02"),
         effects: vec![

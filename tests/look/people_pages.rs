@@ -126,6 +126,8 @@ fn account(shell: Shell) -> String {
     let page = AccountPage {
         shell: roomless(shell),
         name: "Ines Vatry".to_owned(),
+        typed_name: "Ines Vatry".to_owned(),
+        seen_until: "1".to_owned(),
         log_in_name: "ines".to_owned(),
         problems: Problems::none(),
         sessions: vec![session("1", "A browser on a phone", true), session("2", "A browser on a desk", false)],
