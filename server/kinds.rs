@@ -1,8 +1,6 @@
-//! Every kind of entry the program writes, by its noun, and what nouns write
-//! into a new room.
+//! Every kind of entry the program writes, by its noun.
 
 use crate::logbook::Kind;
-use crate::rooms::actions::Starter;
 use crate::{bench, members, mixes, papers, products, rooms, sheets};
 
 /// The table of kinds.
@@ -29,11 +27,4 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<mixes::Discarded>(),
     Kind::of::<sheets::Noted>(),
     Kind::of::<sheets::NoteUndone>(),
-];
-
-/// What a new room starts with, in the order it is written.
-pub const STARTERS: &[Starter] = &[
-    |book| Box::pin(papers::starter::write(book)),
-    |book| Box::pin(products::starter::write(book)),
-    |book| Box::pin(bench::starter::write(book)),
 ];

@@ -9,11 +9,11 @@ use crate::app::App;
 use crate::error::Error;
 use crate::identity::links::{self, Kind};
 use crate::identity::secret::Secret;
-use crate::kinds::STARTERS;
 use crate::logbook::Recording;
 use crate::members;
 use crate::rooms::actions::{Founder, NewRoom, open_room, set_closed};
 use crate::rooms::{self, Room, Settings};
+use crate::starters::STARTERS;
 use crate::web::messages;
 use crate::web::numbers::Numbers;
 

@@ -4,7 +4,9 @@ use askama::Template;
 use wetside::mixes::views::{
     Cylinder, DiscardForm, DiscardPage, MixForm, MixPage, MixedPage, Worksheet,
 };
-use wetside::sheets::views::{NoteSheetsForm, NoteSheetsPage, SheetsNotedPage, UndoForm, UndoNotePage};
+use wetside::sheets::views::{
+    NoteSheetsForm, NoteSheetsPage, SheetsNotedPage, UndoForm, UndoNotePage,
+};
 use wetside::web::fields::{Choice, Problems};
 use wetside::web::shell::{Place, Shell};
 
