@@ -200,7 +200,7 @@ fn members(shell: Shell) -> String {
         ],
         invitations: vec![InvitationRow {
             id: "i1".to_owned(),
-            role: RoleShown::Member,
+            link_for: LinkFor::Joining(RoleShown::Member),
             made_by: "Ines Vatry".to_owned(),
             expires: moment("Fri 27 Nov, 17:02"),
         }],
