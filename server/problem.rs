@@ -172,6 +172,11 @@ impl Problems {
         self.0.push((field.into(), problem));
     }
 
+    /// Adds all of another list.
+    pub fn append(&mut self, others: Self) {
+        self.0.extend(others.0);
+    }
+
     /// Keeps what was read, or notes the problem and answers nothing.
     pub fn take<T>(&mut self, field: impl Into<String>, read: Result<T, Problem>) -> Option<T> {
         match read {

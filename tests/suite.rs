@@ -4,6 +4,7 @@ mod book;
 mod cluster;
 mod darkroom;
 mod golden;
+mod identity;
 mod look;
 mod reference;
 mod verifier;

@@ -6,8 +6,10 @@
 
 pub mod actions;
 mod entries;
+pub mod join_pages;
 mod joining;
 mod machine;
+pub mod pages;
 mod store;
 /// Its pages, as templates want them.
 pub mod views;

@@ -5,6 +5,8 @@
 
 pub mod actions;
 mod entries;
+mod form;
+pub mod pages;
 mod read;
 mod settings;
 mod store;

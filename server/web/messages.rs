@@ -8,6 +8,7 @@ pub mod api;
 pub mod bench;
 pub mod entries;
 pub mod notices;
+pub mod people;
 pub mod problems;
 pub mod verdicts;
 
