@@ -3,6 +3,8 @@
 
 /// The public address: the only source of links, cookies and hosts.
 pub mod address;
+/// The second skin: the same actions as JSON.
+pub mod api;
 /// What every request shares.
 pub mod app;
 /// The bench: lines and trays.
@@ -25,6 +27,8 @@ pub mod emergency;
 pub mod error;
 /// Who somebody is, and what that lets them do.
 pub mod identity;
+/// Rules for values that both skins read.
+pub mod input;
 /// What the program does by itself.
 pub mod jobs;
 /// Every kind of entry.
@@ -49,6 +53,9 @@ pub mod reckon;
 pub mod rights;
 /// Rooms and their settings.
 pub mod rooms;
+/// Every route.
+/// The whole router, and what is listed of each route.
+pub mod router;
 /// Notes of sheets, and what they used up.
 pub mod sheets;
 /// Trays, one by one.

@@ -64,6 +64,16 @@ pub enum Problem {
     ClosesBeforeOpening,
     /// The long side is shorter than the short side.
     SidesSwapped,
+    /// The same thing stands in the list before.
+    Twice,
+    /// What covers a print is more than the tray is deep.
+    DeeperThanTheTray,
+    /// A field that is not asked for.
+    NotAField,
+    /// Not the kind of value the field takes.
+    WrongType,
+    /// Neither 22 characters of base64url nor a UUID.
+    NotAKey,
 
     /// More than two minutes in the future.
     InTheFuture,

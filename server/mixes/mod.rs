@@ -6,6 +6,7 @@
 //! touches no mix that stands.
 
 pub mod actions;
+pub mod api;
 mod entries;
 pub mod input;
 mod pages;
@@ -14,6 +15,7 @@ mod store;
 pub mod views;
 mod worksheet;
 
+pub use api::api;
 pub use entries::{Discarded, FrozenCapacity, Mixed, RULES};
 pub(crate) use pages::cautions;
 pub use pages::pages;

@@ -4,11 +4,14 @@
 //! it and is offered no more.
 
 pub mod actions;
+pub mod api;
 mod entries;
+pub mod input;
 pub mod starter;
 mod store;
 /// Its pages, as templates want them.
 pub mod views;
 
+pub use api::api;
 pub use entries::{PaperClassSet, SheetSizeSet};
 pub use store::{PaperClass, SheetSize, paper_classes, sheet_sizes};

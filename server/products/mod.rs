@@ -5,11 +5,14 @@
 //! freezes the figures of the version it was mixed from.
 
 pub mod actions;
+pub mod api;
 mod entries;
+pub mod input;
 pub mod starter;
 mod store;
 /// Its pages, as templates want them.
 pub mod views;
 
+pub use api::api;
 pub use entries::{CapacityFigure, DilutionFigures, Kind, ProductSet, parse_group};
 pub use store::{Product, groups, product, products};

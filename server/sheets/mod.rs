@@ -5,6 +5,7 @@
 //! stores the wear it computed; a reversal takes exactly that off again.
 
 pub mod actions;
+pub mod api;
 mod compose;
 mod entries;
 pub mod input;
@@ -13,7 +14,8 @@ mod store;
 /// Its pages, as templates want them.
 pub mod views;
 
+pub use api::api;
 pub use compose::NewNote;
 pub use entries::{NoteUndone, Noted, Wear};
 pub use pages::pages;
-pub use store::{Pass, WornByClass, pass, pass_at, worn_by_class};
+pub use store::{Pass, WornByClass, pass, pass_at, passes, worn_by_class};

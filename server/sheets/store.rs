@@ -62,6 +62,36 @@ pub async fn pass(tx: &mut RoomTx, id: Uuid) -> Result<Option<Pass>> {
     Ok(found)
 }
 
+/// The notes before one entry, or all, newest first and at most `most`.
+///
+/// # Errors
+/// The database's.
+pub async fn passes(tx: &mut RoomTx, before: Option<i64>, most: i64) -> Result<Vec<Pass>> {
+    let room = tx.room();
+    let found = sqlx::query_as!(
+        Pass,
+        r#"
+        select
+            p.seq, p.id, p.line_id, l.name as line_name, p.person_id, c.name as paper_class,
+            s.name as sheet_size, p.sheets, p.happened_at, e.recorded_at, p.reversed_by
+        from pass p
+        join line l on l.room_id = p.room_id and l.id = p.line_id
+        join paper_class c on c.room_id = p.room_id and c.id = p.paper_class_id
+        join sheet_size s on s.room_id = p.room_id and s.id = p.sheet_size_id
+        join entry e on e.room_id = p.room_id and e.seq = p.seq
+        where p.room_id = $1 and ($2::bigint is null or p.seq < $2)
+        order by p.seq desc
+        limit $3
+        "#,
+        room,
+        before,
+        most
+    )
+    .fetch_all(tx.db())
+    .await?;
+    Ok(found)
+}
+
 /// One note by the number of its entry.
 ///
 /// # Errors

@@ -1,15 +1,14 @@
 //! Every visible sentence that does not stand in a template.
+//!
+//! Functions with typed arguments: the rules and the actions know meanings, only
+//! this module knows words. A sentence says what to do where there is something
+//! to do.
 
+pub mod api;
 pub mod bench;
 pub mod entries;
 pub mod notices;
+pub mod problems;
 pub mod verdicts;
 
-use crate::problem::Problem;
-use crate::web::numbers::Numbers;
-
-/// stand-in
-#[must_use]
-pub fn problem(problem: &Problem, _numbers: Numbers) -> String {
-    format!("{problem:?}")
-}
+pub use problems::{clash, danger, failure, problem};

@@ -1,0 +1,21 @@
+//! The table of the API's routes: every noun's, and the document's own.
+
+use super::Route;
+use crate::{bench, mixes, papers, products, sheets};
+
+/// Every route.
+#[must_use]
+pub fn all() -> Vec<Route> {
+    let document = Route::document("/openapi.json", "This document.");
+    [
+        papers::api(),
+        products::api(),
+        bench::api(),
+        mixes::api(),
+        sheets::api(),
+        vec![document],
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
+}

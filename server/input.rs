@@ -1,0 +1,134 @@
+//! Rules for values that both skins read: one definition each, over plain values.
+//! What a noun's values may be stands in its own `input` module.
+
+use time::OffsetDateTime;
+
+use crate::clock::moment as moment_of;
+use crate::problem::Problem;
+
+/// The longest name.
+pub const NAME_LENGTH: usize = 80;
+/// The longest line of free text.
+pub const NOTE_LENGTH: usize = 200;
+
+/// A name: one line, without spaces around it.
+///
+/// # Errors
+/// None at all, or too long.
+pub fn name(text: &str) -> Result<String, Problem> {
+    let name = line(text, NAME_LENGTH)?;
+    match name.is_empty() {
+        true => Err(Problem::Missing),
+        false => Ok(name),
+    }
+}
+
+/// A line of free text, which may be empty.
+///
+/// # Errors
+/// Too long.
+pub fn note(text: &str) -> Result<String, Problem> {
+    line(text, NOTE_LENGTH)
+}
+
+/// A line of free text that must be there.
+///
+/// # Errors
+/// None at all, or too long.
+pub fn needed_note(text: &str) -> Result<String, Problem> {
+    let note = note(text)?;
+    match note.is_empty() {
+        true => Err(Problem::Missing),
+        false => Ok(note),
+    }
+}
+
+/// Whatever separates words becomes one space; what cannot be seen goes.
+fn line(text: &str, most: usize) -> Result<String, Problem> {
+    let words: Vec<String> = text
+        .split_whitespace()
+        .map(|word| word.chars().filter(|each| !each.is_control()).collect())
+        .filter(|word: &String| !word.is_empty())
+        .collect();
+    let line = words.join(" ");
+    match line.chars().count() > most {
+        true => Err(Problem::TooLong(most)),
+        false => Ok(line),
+    }
+}
+
+/// Bounds of a number, and how people read them.
+#[derive(Clone, Copy, Debug)]
+pub struct Bounds {
+    /// Least, in the unit kept.
+    pub least: i64,
+    /// Most, in the unit kept.
+    pub most: i64,
+    /// Both with the unit people use.
+    pub words: (&'static str, &'static str),
+}
+
+impl Bounds {
+    /// The number, where it is within them.
+    ///
+    /// # Errors
+    /// [`Problem::OutOfRange`].
+    pub fn hold(self, value: i64) -> Result<i64, Problem> {
+        match (self.least..=self.most).contains(&value) {
+            true => Ok(value),
+            false => Err(self.problem()),
+        }
+    }
+
+    /// The number as a smaller type that the bounds fit.
+    ///
+    /// # Errors
+    /// [`Problem::OutOfRange`].
+    pub fn hold_as<T: TryFrom<i64>>(self, value: i64) -> Result<T, Problem> {
+        T::try_from(self.hold(value)?).map_err(|_| self.problem())
+    }
+
+    fn problem(self) -> Problem {
+        Problem::OutOfRange {
+            least: self.words.0.to_owned(),
+            most: self.words.1.to_owned(),
+        }
+    }
+}
+
+/// Places in a list that a steward orders by hand.
+const PLACES: Bounds = Bounds {
+    least: 1,
+    most: 1_000,
+    words: ("1", "1000"),
+};
+
+/// A place in a list.
+///
+/// # Errors
+/// A number outside 1 to 1000.
+pub fn place(value: i64) -> Result<i32, Problem> {
+    PLACES.hold_as(value)
+}
+
+/// A moment as RFC 3339 writes it, with its offset.
+///
+/// # Errors
+/// Anything else.
+pub fn moment(text: &str) -> Result<OffsetDateTime, Problem> {
+    let read: jiff::Timestamp = text.trim().parse().map_err(|_| Problem::NotATime)?;
+    Ok(moment_of(read.as_microsecond()))
+}
+
+/// A date as `2026-11-25`, as it is kept.
+///
+/// # Errors
+/// Anything else, and years before 1950 or after 2100.
+pub fn date(text: &str) -> Result<String, Problem> {
+    let text = text.trim();
+    let read: jiff::civil::Date = text.parse().map_err(|_| Problem::NotADate)?;
+    match text.len() == 10 && (1950..=2100).contains(&read.year()) {
+        true => Ok(read.to_string()),
+        false => Err(Problem::NotADate),
+    }
+}

@@ -1,0 +1,196 @@
+//! Mixes as JSON.
+
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+use uuid::Uuid;
+
+use super::actions::{self, NewDiscard, NewMix};
+use super::{Mix, capacities, input, mix, standing};
+use crate::api::{By, Input, Made, Page, Paging, Route, Writing, moment_text};
+use crate::error::{Error, Result};
+use crate::problem::Problems;
+use crate::rights::{self, Discard, LookAtBoard};
+
+const MIXES: &str = "/rooms/{room}/mixes";
+const MIX: &str = "/rooms/{room}/mixes/{id}";
+const DISCARD: &str = "/rooms/{room}/mixes/{id}/discard";
+
+/// The routes.
+#[must_use]
+pub fn api() -> Vec<Route> {
+    vec![
+        Route::list(MIXES, "Mixes that stand in a tray now, oldest first.", list),
+        Route::one(MIX, "One mix, also one that is gone.", one),
+        Route::add(MIXES, "Mix a working solution in an empty tray.", add),
+        Route::act(DISCARD, "Discard a mix into a named container.", discard),
+    ]
+}
+
+/// A mix as it now is.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct MixOut {
+    /// Which.
+    pub id: Uuid,
+    /// What it was mixed from.
+    pub product_id: Uuid,
+    /// The product's name.
+    pub product_name: String,
+    /// Where it stands; nothing once it is gone.
+    pub tray_id: Option<Uuid>,
+    /// N of 1+N, in thousandths.
+    pub parts_thousandths: i64,
+    /// All that was poured in, in microlitres.
+    pub charged_ul: i64,
+    /// The concentrate in it, in microlitres.
+    pub concentrate_ul: i64,
+    /// What paper has used up of it, in nanolitres.
+    pub spent_nl: i64,
+    /// The part of its life used at `age_at`, in parts per billion.
+    pub age_ppb: i64,
+    /// When that was.
+    #[schema(format = DateTime)]
+    pub age_at: String,
+    /// How long it lives where it stands, in seconds.
+    pub life_s: i64,
+    /// When somebody last noted sheets of unknown number.
+    #[schema(format = DateTime)]
+    pub unknown_sheets_at: Option<String>,
+    /// When it was mixed.
+    #[schema(format = DateTime)]
+    pub mixed_at: String,
+    /// Who mixed it.
+    pub mixed_by: Option<Uuid>,
+    /// When it was discarded.
+    #[schema(format = DateTime)]
+    pub discarded_at: Option<String>,
+}
+
+impl MixOut {
+    fn of(mix: Mix) -> Result<Self> {
+        Ok(Self {
+            id: mix.id,
+            product_id: mix.product_id,
+            product_name: mix.product_name,
+            tray_id: mix.tray_id,
+            parts_thousandths: mix.parts_thousandths,
+            charged_ul: mix.charged_ul,
+            concentrate_ul: mix.concentrate_ul,
+            spent_nl: mix.spent_nl,
+            age_ppb: mix.age_ppb,
+            age_at: moment_text(mix.age_at)?,
+            life_s: mix.life_s,
+            unknown_sheets_at: mix.unknown_sheets_at.map(moment_text).transpose()?,
+            mixed_at: moment_text(mix.mixed_at)?,
+            mixed_by: mix.mixed_by,
+            discarded_at: mix.discarded_at.map(moment_text).transpose()?,
+        })
+    }
+}
+
+/// A mix with what a litre of it takes.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct MixInFullOut {
+    /// The mix.
+    #[serde(flatten)]
+    pub mix: MixOut,
+    /// How much paper a litre takes, as it was when the mix was made.
+    pub capacities: Vec<FrozenCapacityOut>,
+}
+
+/// How much of one paper class a litre of a mix takes.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct FrozenCapacityOut {
+    /// The class.
+    pub paper_class_id: Uuid,
+    /// 8×10 in sheets a litre, in thousandths.
+    pub sheets_per_litre_thousandths: i64,
+}
+
+async fn list(by: By<LookAtBoard>, paging: Paging) -> Result<Page<MixOut>> {
+    let database = by.app.database();
+    let mixes = database.reading(by.permit.scope(), |tx| Box::pin(standing(tx)));
+    let page = paging.cut(mixes.await?, |mix| mix.id.to_string())?;
+    page.map(MixOut::of)
+}
+
+async fn one(by: By<LookAtBoard>, id: Uuid) -> Result<MixInFullOut> {
+    let database = by.app.database();
+    let found = database.reading(by.permit.scope(), move |tx| {
+        Box::pin(async move { Ok((mix(tx, id).await?, capacities(tx, id).await?)) })
+    });
+    let (mix, capacities) = found.await?;
+    let frozen = |(paper_class_id, sheets_per_litre_thousandths)| FrozenCapacityOut {
+        paper_class_id,
+        sheets_per_litre_thousandths,
+    };
+    Ok(MixInFullOut {
+        mix: MixOut::of(mix.ok_or(Error::NotFound)?)?,
+        capacities: capacities.into_iter().map(frozen).collect(),
+    })
+}
+
+/// A working solution to mix.
+#[derive(Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct MixIn {
+    /// The tray it goes into.
+    pub tray_id: Uuid,
+    /// The product's dilution.
+    pub dilution_id: Uuid,
+    /// All of it, in microlitres.
+    #[schema(minimum = 1_000, maximum = 1_000_000_000)]
+    pub volume_ul: i64,
+}
+
+impl Input for MixIn {
+    const NAMES: &'static [(&'static str, &'static str)] =
+        &[("dilution", "dilution_id"), ("volume", "volume_ul")];
+}
+
+async fn add(by: Writing<rights::Mix>, mix: MixIn) -> Result<Made> {
+    let new = NewMix {
+        tray_id: mix.tray_id,
+        dilution_id: mix.dilution_id,
+        volume_ul: input::mixed(mix.volume_ul).map_err(|no| Error::field("volume", no))?,
+    };
+    let done = actions::mix(&by.app, &by.permit, by.key, new).await?;
+    by.made(&done, "mix", "mixes")
+}
+
+/// How a mix is discarded.
+#[derive(Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct DiscardIn {
+    /// How much is poured off, in microlitres.
+    #[schema(minimum = 0, maximum = 1_000_000_000)]
+    pub volume_ul: i64,
+    /// The container, as the steward named it.
+    #[schema(max_length = 60)]
+    pub container: String,
+}
+
+impl Input for DiscardIn {
+    const NAMES: &'static [(&'static str, &'static str)] = &[("volume", "volume_ul")];
+}
+
+impl DiscardIn {
+    fn read(self, mix_id: Uuid) -> Result<NewDiscard> {
+        let mut problems = Problems::default();
+        let volume = problems.take("volume", input::poured_off(self.volume_ul));
+        let container = problems.take("container", input::container(&self.container));
+        match (volume, container) {
+            (Some(volume_ul), Some(container)) => Ok(NewDiscard {
+                mix_id,
+                volume_ul,
+                container,
+            }),
+            _ => Err(Error::Invalid(problems)),
+        }
+    }
+}
+
+async fn discard(by: Writing<Discard>, id: Uuid, discard: DiscardIn) -> Result<Made> {
+    let new = discard.read(id)?;
+    let done = actions::discard(&by.app, &by.permit, by.key, new).await?;
+    by.made(&done, "mix", "mixes")
+}

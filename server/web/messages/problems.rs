@@ -1,0 +1,288 @@
+//! What is wrong, and what to do about it: a sentence for every meaning.
+
+use std::time::Duration;
+
+use crate::darkroom::incompatibility::{Clash, Danger};
+use crate::error::Error;
+use crate::problem::Problem;
+use crate::web::numbers::{NumberProblem, Numbers};
+
+/// What is wrong, and what to do about it.
+#[must_use]
+pub fn problem(problem: &Problem, numbers: Numbers) -> String {
+    about_words(problem)
+        .or_else(|| about_people(problem))
+        .or_else(|| about_numbers(problem, numbers))
+        .unwrap_or_else(|| about_the_bench(problem).to_owned())
+}
+
+/// Problems of one field by itself, whatever the field is.
+fn about_words(problem: &Problem) -> Option<String> {
+    let sentence = match problem {
+        Problem::Missing => "Fill this in.",
+        Problem::NotANumber => "Write this as a number.",
+        Problem::NotAChoice => "Choose one of those offered.",
+        Problem::NotATime => "This is no date and time. Give both.",
+        Problem::NotADate => "This is no date. Write it like 2026-11-25.",
+        Problem::NotAZone => "No such time zone. Write it like Europe/Berlin.",
+        Problem::NotACurrency => "Write the currency as its three letters, like EUR.",
+        Problem::SlugTaken => "Another room has this short name. Choose another one.",
+        Problem::NotASlug => "Use lower-case letters, digits and hyphens only.",
+        Problem::NameTaken => "Something here has that name already. Choose another one.",
+        Problem::ClosesBeforeOpening => "Closing comes before opening. Put the later time second.",
+        Problem::SidesSwapped => "The long side is shorter than the short side. Swap them.",
+        Problem::NotConfirmed => "Confirm this first.",
+        Problem::Unchanged => "It is like this already, so there is nothing to change.",
+        Problem::Twice => "This stands here twice. Take one of them out.",
+        Problem::DeeperThanTheTray => {
+            "The tray is not that deep. Give less than from the floor to the rim."
+        }
+        Problem::NotAField => "There is no such field. Take it out or mend its name.",
+        Problem::WrongType => "This is not the kind of value that belongs here.",
+        Problem::NotAKey => {
+            "Send a key of your own for this request: a UUID, or 16 random bytes as \
+             22 characters of base64url."
+        }
+        _ => return None,
+    };
+    Some(sentence.to_owned())
+}
+
+/// Problems of people, their log-ins and their rooms.
+fn about_people(problem: &Problem) -> Option<String> {
+    let sentence = match problem {
+        Problem::PasswordsDiffer => "The two passwords differ. Type the same one twice.",
+        Problem::PasswordEasy => {
+            "Others would guess this password. Take a longer one, without your name in it."
+        }
+        Problem::LogInNameTaken => "Somebody has this log-in name. Choose another one.",
+        Problem::LogInFailed => {
+            "Name and password do not go together, or this account cannot log in now. Try again, \
+             or ask a steward."
+        }
+        Problem::PasswordWrong => "This is not your present password.",
+        Problem::NotALogInName => "Use letters, digits, dots and hyphens only.",
+        Problem::AccessEnded => {
+            "This person's access to the room has ended. Only a new invitation brings them back."
+        }
+        Problem::NotAScope => {
+            "Choose at least one thing the token may do, and none that you may not do yourself."
+        }
+        Problem::LastSteward => {
+            "A room needs a steward, and this is the last one. Make somebody else a steward first."
+        }
+        Problem::NotToOneself => "Another steward has to do this to you.",
+        Problem::AlreadyMember => "This person is in the room already.",
+        Problem::ResetNotAllowed => {
+            "A steward cannot make this link. The person can, or whoever looks after the machine: \
+             wetside member reset."
+        }
+        Problem::LinkDead => {
+            "This link was used, was taken back or is too old. Ask whoever gave it to you for a \
+             new one."
+        }
+        Problem::RoomClosed => "This room is closed: it can be read and takes no more entries.",
+        Problem::CurrencyFixed => "Something has a price in this currency, so it stays.",
+        Problem::OtherPerson { .. } => {
+            "This note was made in somebody else's log-in. Log in as that person to send it."
+        }
+        _ => return None,
+    };
+    Some(sentence.to_owned())
+}
+
+/// Problems that name a number.
+fn about_numbers(problem: &Problem, numbers: Numbers) -> Option<String> {
+    Some(match problem {
+        Problem::Number(problem) => number(*problem, numbers),
+        Problem::TooLong(most) => format!("Use at most {most} characters."),
+        Problem::TooShort(least) => format!("Use at least {least} characters."),
+        Problem::OutOfRange { least, most } => format!("Give something from {least} to {most}."),
+        Problem::TooMany(most) => {
+            format!("There can be {most} of these at most. Retire or take out one first.")
+        }
+        Problem::NotACode(code) => format!(
+            "{code:?} is no code of a safety data sheet. Copy it as the sheet has it, \
+             like H315 or P305+P351+P338."
+        ),
+        Problem::TooLate { minutes } => format!(
+            "That is too long ago: this room takes notes for {}. Ask a steward to correct it.",
+            minutes_in_words((*minutes).into())
+        ),
+        Problem::UndoTimeOver { minutes } => format!(
+            "Your own notes can be undone for {}. Ask a steward to correct this one.",
+            minutes_in_words(*minutes)
+        ),
+        Problem::NoCapacity { product } => format!(
+            "{product} stands in this line and has no capacity for this paper. Ask a steward to \
+             enter it before you print."
+        ),
+        Problem::OverTheRim { holds_ul } => format!(
+            "That is more than there is room for. Give {} at most.",
+            litres_below(*holds_ul, numbers)
+        ),
+        Problem::TooShallow { least_ul } => format!(
+            "That does not cover a print in this tray. Give {} at least.",
+            litres_above(*least_ul, numbers)
+        ),
+        _ => return None,
+    })
+}
+
+/// Why a number cannot be read.
+fn number(problem: NumberProblem, numbers: Numbers) -> String {
+    match problem {
+        NumberProblem::Empty => "Fill this in.".to_owned(),
+        NumberProblem::NotANumber => "Write this as a number.".to_owned(),
+        NumberProblem::OtherMark => format!(
+            "This room writes decimals with {:?}, like 1{}5, and takes no other mark.",
+            numbers.mark(),
+            numbers.mark()
+        ),
+        NumberProblem::TooFine(0) => "Write a whole number.".to_owned(),
+        NumberProblem::TooFine(1) => "Write one decimal place at most.".to_owned(),
+        NumberProblem::TooFine(places) => format!("Write {places} decimal places at most."),
+        NumberProblem::TooLarge => "This number is too large. Look at it again.".to_owned(),
+        NumberProblem::UnknownUnit => {
+            "This unit does not belong here. Leave it out, or write one of this quantity."
+                .to_owned()
+        }
+    }
+}
+
+/// Problems of trays, mixes and what must not meet.
+fn about_the_bench(problem: &Problem) -> String {
+    match problem {
+        Problem::MustNotMeet(clash) => format!(
+            "Never pour these together: {} Use another container.",
+            self::clash(*clash)
+        ),
+        Problem::NotInOneContainer(clash) => format!(
+            "Keep these apart: {} Use another container.",
+            self::clash(*clash)
+        ),
+        Problem::UnknownGroups => "Nobody recorded what one of the two is, and the unknown goes \
+            with nothing. Use another container, and ask a steward to enter it from the safety \
+            data sheet."
+            .to_owned(),
+        other => of_the_tray(other).to_owned(),
+    }
+}
+
+fn of_the_tray(problem: &Problem) -> &'static str {
+    match problem {
+        Problem::InTheFuture => "That is in the future. Give the time it happened.",
+        Problem::NothingStoodThere => {
+            "Nothing recorded stood in that line then. Choose the line you printed in, and the \
+             time."
+        }
+        Problem::TrayFull => "Something stands in this tray. Discard it first.",
+        Problem::TrayEmpty => "Nothing stands in this tray.",
+        Problem::NoSafetyData => {
+            "This product has no safety data here, so nobody mixes it. Ask a steward to enter the \
+             date and the codes of its safety data sheet."
+        }
+        Problem::StewardOnly => "Only a steward mixes this product. Ask one.",
+        Problem::Retired => "This is used no more. Choose another one.",
+        Problem::AlreadyUndone => "This was undone before.",
+        Problem::CannotBeUndone => "This cannot be undone. Ask a steward to correct it.",
+        Problem::MixGone => {
+            "This mix stands there no more. Look at the board, and begin with what stands there \
+             now."
+        }
+        Problem::InUse => "This is in use, so it stays. Retire it instead.",
+        _ => "This does not fit what the room has recorded. Look at it again and mend it.",
+    }
+}
+
+/// What two liquids do when they meet. It begins small and ends with a full stop.
+#[must_use]
+pub fn clash(clash: Clash) -> String {
+    let who = match clash {
+        Clash::HypochloriteWithAcid => "hypochlorite bleach and an acid",
+        Clash::HypochloriteWithAmmonium => "hypochlorite bleach and ammonia or an ammonium salt",
+        Clash::HypochloriteWithAnything => "hypochlorite bleach and anything but water",
+        Clash::SulfideWithAcid => "a sulfide and an acid",
+        Clash::FerricyanideWithAcid => "a ferricyanide and a strong acid",
+        Clash::BleachWithReducer => {
+            "an oxidising bleach and a developer, a sulfite, a fixer or an organic substance"
+        }
+        Clash::AmmoniumWithStrongAlkali => "an ammonium salt and a strong alkali",
+        Clash::ConcentratedAcidWithAlkali => "a concentrated acid and an alkali",
+        Clash::AcidWithFixer => "an acid and a fixer",
+        Clash::AcidWithSulfite => "an acid and a sulfite",
+        Clash::AcidWithDeveloper => "an acid and a developer",
+    };
+    let what: Vec<&str> = clash.gives().iter().map(|each| danger(*each)).collect();
+    format!("{who} can give {}.", what.join(" and "))
+}
+
+/// What a clash gives off or does.
+#[must_use]
+pub const fn danger(danger: Danger) -> &'static str {
+    match danger {
+        Danger::Chlorine => "chlorine, a toxic gas",
+        Danger::Chloramines => "chloramines, toxic gases",
+        Danger::HydrogenSulfide => "hydrogen sulfide, a toxic gas",
+        Danger::HydrogenCyanide => "hydrogen cyanide, a deadly gas",
+        Danger::Ammonia => "ammonia, a toxic gas",
+        Danger::SulfurDioxide => "sulfur dioxide, a toxic gas",
+        Danger::Gas => "dangerous gas",
+        Danger::Heat => "heat and spattering liquid",
+    }
+}
+
+/// Why something was not done.
+#[must_use]
+pub fn failure(error: &Error, numbers: Numbers) -> String {
+    match error {
+        Error::Unauthenticated => "Log in first.".to_owned(),
+        Error::Forbidden => {
+            "You cannot do this here: it takes another role. Ask a steward.".to_owned()
+        }
+        Error::NotFound => "There is no such thing here, or none that you may see.".to_owned(),
+        Error::Invalid(_) => "Some of this needs mending: see what stands beside it.".to_owned(),
+        Error::Refused(refused) => problem(refused, numbers),
+        Error::Mismatch => "Something else was sent before under the same key. Open the page \
+            again and send it from there."
+            .to_owned(),
+        Error::TooMany(wait) => format!(
+            "Too many tries. Wait {}, then try again.",
+            wait_in_words(*wait)
+        ),
+        Error::Unavailable(_) => "Too much is going on just now. Send it again in a moment: \
+            the same thing sent twice counts once."
+            .to_owned(),
+        Error::Internal(_) => "Something went wrong in the program, not in what you did. Try \
+            again; if it stays, tell a steward the number shown here."
+            .to_owned(),
+    }
+}
+
+fn minutes_in_words(minutes: i64) -> String {
+    match (minutes / 60, minutes % 60) {
+        (0, 1) => "1 minute".to_owned(),
+        (0, minutes) => format!("{minutes} minutes"),
+        (1, 0) => "1 hour".to_owned(),
+        (hours, 0) => format!("{hours} hours"),
+        (hours, minutes) => format!("{hours} h {minutes} min"),
+    }
+}
+
+fn wait_in_words(wait: Duration) -> String {
+    match wait.as_secs() {
+        0 | 1 => "a second".to_owned(),
+        seconds if seconds < 120 => format!("{seconds} seconds"),
+        seconds => minutes_in_words(i64::try_from(seconds.div_ceil(60)).unwrap_or(i64::MAX)),
+    }
+}
+
+/// To the millilitre, rounded down: what still fits.
+fn litres_below(microlitres: i64, numbers: Numbers) -> String {
+    numbers.litres(microlitres.div_euclid(1_000) * 1_000)
+}
+
+/// To the millilitre, rounded up: what is enough.
+fn litres_above(microlitres: i64, numbers: Numbers) -> String {
+    numbers.litres(-(-microlitres).div_euclid(1_000) * 1_000)
+}
