@@ -1,50 +1,37 @@
-//! The whole router: both skins side by side.
+//! Every route, and what stands around them.
 
 use axum::Router;
-use axum::extract::Request;
-use axum::http::{HeaderName, Method};
-use axum::middleware::{Next, from_fn};
-use axum::response::Response;
+use axum::http::Method;
 use tower_http::request_id::{MakeRequestUuid, PropagateRequestIdLayer, SetRequestIdLayer};
 
 use crate::api;
 use crate::app::App;
 use crate::error::Result;
 
-/// What the tests of access know of a route.
+/// A route, as the access tests walk it.
 #[derive(Clone, Debug, Eq, PartialEq)]
 pub struct Listed {
     /// How it is asked.
     pub method: Method,
-    /// Its path below the public address.
+    /// Its path, with `{names}` for what varies.
     pub path: String,
-    /// The name of the right it takes; nothing where it takes none.
+    /// The right it takes; nothing where none is asked for.
     pub right: Option<&'static str>,
 }
 
-/// The pages' routes.
-pub mod pages {
-    /// Method, path and the name of the right, or nothing where a page takes none.
-    pub const ROUTES: &[(&str, &str, Option<&str>)] = &[];
-}
-
-const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
-
-/// Everything this program answers to.
+/// The whole program as a service, below the public address's path.
 ///
 /// # Errors
-/// An API document that JSON cannot hold.
-pub fn router(app: App) -> Result<Router> {
-    let router = Router::new().merge(api::router(&app)?);
-    Ok(router
-        .layer(PropagateRequestIdLayer::new(REQUEST_ID))
-        .layer(SetRequestIdLayer::new(REQUEST_ID, MakeRequestUuid))
-        .layer(from_fn(forget_foreign_id))
-        .with_state(app))
-}
-
-/// The log's number for a request is ours to give.
-async fn forget_foreign_id(mut request: Request, next: Next) -> Response {
-    request.headers_mut().remove(REQUEST_ID);
-    next.run(request).await
+/// A fault in the API's own description.
+pub fn service(app: &App) -> Result<Router> {
+    let all = Router::new().merge(api::router(app)?);
+    let base = app.address().base();
+    let all = match base.is_empty() {
+        true => all,
+        false => Router::new().nest(base, all),
+    };
+    Ok(all
+        .layer(PropagateRequestIdLayer::x_request_id())
+        .layer(SetRequestIdLayer::x_request_id(MakeRequestUuid))
+        .with_state(app.clone()))
 }

@@ -1,0 +1,4 @@
+//! No right without a way to use it, in either skin.
+
+mod rights;
+mod words;
