@@ -35,7 +35,7 @@ pub mod kinds;
 pub mod logbook;
 /// Members: who is in a room and as what.
 pub mod members;
-/// Mixes: working solutions from mixing to discarding.
+/// Mixing and discarding.
 pub mod mixes;
 /// What a person should know.
 pub mod notices;
@@ -51,6 +51,7 @@ pub mod reckon;
 pub mod rights;
 /// Rooms and their settings.
 pub mod rooms;
+/// Every route.
 /// The whole router, and what is listed of each route.
 pub mod router;
 /// Notes of sheets, and what they used up.

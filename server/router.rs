@@ -1,12 +1,29 @@
-//! Every route, and what stands around them.
+//! Every route: the pages, the API, and what stands around them.
+//!
+//! A page's route is listed as it is added, with the right that its handler's
+//! own signature demands, so that the access tests walk what is really there.
 
 use axum::Router;
-use axum::http::Method;
+use axum::extract::{DefaultBodyLimit, Extension, Request};
+use axum::handler::Handler;
+use axum::http::{HeaderName, Method};
+use axum::middleware::{Next, from_fn, from_fn_with_state};
+use axum::response::Response;
+use axum::routing::{MethodFilter, on};
+use tower_http::catch_panic::CatchPanicLayer;
 use tower_http::request_id::{MakeRequestUuid, PropagateRequestIdLayer, SetRequestIdLayer};
 
-use crate::api;
 use crate::app::App;
 use crate::error::Result;
+use crate::identity::{Permit, Skin};
+use crate::rights::{Right, Row};
+use crate::web::{assets, display, error_pages, guards, health, journal};
+use crate::{api, board, emergency, mixes, sheets, trays};
+
+const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
+
+/// A page's form may have so many bytes.
+const MOST_BYTES: usize = 64 * 1_024;
 
 /// A route, as the access tests walk it.
 #[derive(Clone, Debug, Eq, PartialEq)]
@@ -19,19 +36,183 @@ pub struct Listed {
     pub right: Option<&'static str>,
 }
 
+/// Routes of pages, with the list of them.
+#[derive(Debug, Default)]
+pub struct Pages {
+    router: Router<App>,
+    listed: Vec<Listed>,
+}
+
+impl Pages {
+    /// No routes yet.
+    #[must_use]
+    pub fn new() -> Self {
+        Self::default()
+    }
+
+    /// A page of a room, seen by the right its handler demands.
+    #[must_use]
+    pub fn get<H, T>(self, path: &str, handler: H) -> Self
+    where
+        H: Handler<T, App>,
+        T: ByRight + 'static,
+    {
+        self.add(
+            Method::GET,
+            MethodFilter::GET,
+            path,
+            Some(T::ROW.name),
+            handler,
+        )
+    }
+
+    /// A form of a room, sent by the right its handler demands.
+    #[must_use]
+    pub fn post<H, T>(self, path: &str, handler: H) -> Self
+    where
+        H: Handler<T, App>,
+        T: ByRight + 'static,
+    {
+        self.add(
+            Method::POST,
+            MethodFilter::POST,
+            path,
+            Some(T::ROW.name),
+            handler,
+        )
+    }
+
+    /// A page outside the rooms' rights: for everyone, or for whoever is logged in.
+    #[must_use]
+    pub fn open_get<H, T>(self, path: &str, handler: H) -> Self
+    where
+        H: Handler<T, App>,
+        T: 'static,
+    {
+        self.add(Method::GET, MethodFilter::GET, path, None, handler)
+    }
+
+    /// A form outside the rooms' rights.
+    #[must_use]
+    pub fn open_post<H, T>(self, path: &str, handler: H) -> Self
+    where
+        H: Handler<T, App>,
+        T: 'static,
+    {
+        self.add(Method::POST, MethodFilter::POST, path, None, handler)
+    }
+
+    fn add<H, T>(
+        mut self,
+        method: Method,
+        filter: MethodFilter,
+        path: &str,
+        right: Option<&'static str>,
+        handler: H,
+    ) -> Self
+    where
+        H: Handler<T, App>,
+        T: 'static,
+    {
+        self.listed.push(Listed {
+            method,
+            path: path.to_owned(),
+            right,
+        });
+        self.router = self.router.route(path, on(filter, handler));
+        self
+    }
+
+    /// These and those.
+    #[must_use]
+    pub fn and(mut self, others: Self) -> Self {
+        self.listed.extend(others.listed);
+        self.router = self.router.merge(others.router);
+        self
+    }
+
+    /// The list.
+    #[must_use]
+    pub fn listed(&self) -> &[Listed] {
+        &self.listed
+    }
+}
+
+/// A handler whose second argument, after the program, is a permit.
+pub trait ByRight {
+    /// The right's row.
+    const ROW: Row;
+}
+
+macro_rules! by_right {
+    ($($rest:ident)*) => {
+        impl<M, S, R: Right, $($rest),*> ByRight for (M, S, Permit<R>, $($rest,)*) {
+            const ROW: Row = R::ROW;
+        }
+    };
+}
+
+by_right!();
+by_right!(A);
+by_right!(A B);
+by_right!(A B C);
+by_right!(A B C D);
+by_right!(A B C D E);
+
+/// Every page.
+#[must_use]
+pub fn pages() -> Pages {
+    Pages::new()
+        .open_get("/emergency", emergency::for_everyone)
+        .open_get("/rooms/{room}/emergency", emergency::of_room)
+        .open_post("/display", display::choose)
+        .open_get("/safelight", display::safelight)
+        .and(board::pages())
+        .and(trays::pages())
+        .and(mixes::pages())
+        .and(sheets::pages())
+}
+
 /// The whole program as a service, below the public address's path.
 ///
 /// # Errors
 /// A fault in the API's own description.
 pub fn service(app: &App) -> Result<Router> {
-    let all = Router::new().merge(api::router(app)?);
+    let quiet = Router::new()
+        .route("/live", axum::routing::get(health::live))
+        .route("/ready", axum::routing::get(health::ready))
+        .route("/assets/{file}", axum::routing::get(assets::asset_file));
+    let pages = pages()
+        .router
+        .fallback(error_pages::no_such_page)
+        .layer(DefaultBodyLimit::max(MOST_BYTES))
+        .layer(from_fn_with_state(app.clone(), guards::guard))
+        .layer(from_fn_with_state(app.clone(), error_pages::in_words))
+        .layer(Extension(Skin::Pages));
+    let all = pages.merge(quiet).merge(api::router(app)?);
     let base = app.address().base();
     let all = match base.is_empty() {
         true => all,
         false => Router::new().nest(base, all),
     };
     Ok(all
+        .layer(CatchPanicLayer::custom(error_pages::panicked))
+        .layer(from_fn(journal::write))
         .layer(PropagateRequestIdLayer::x_request_id())
         .layer(SetRequestIdLayer::x_request_id(MakeRequestUuid))
+        .layer(from_fn(forget_foreign_id))
         .with_state(app.clone()))
+}
+
+/// The journal's number for a request is ours to give.
+async fn forget_foreign_id(mut request: Request, next: Next) -> Response {
+    request.headers_mut().remove(REQUEST_ID);
+    next.run(request).await
+}
+
+/// The id of a request, as its answer carries it.
+#[must_use]
+pub fn request_id(request: &Request) -> Option<String> {
+    let id = request.headers().get(REQUEST_ID)?;
+    id.to_str().ok().map(str::to_owned)
 }

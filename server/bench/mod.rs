@@ -7,6 +7,8 @@ mod entries;
 pub mod input;
 pub mod starter;
 mod store;
+/// Its pages, as templates want them.
+pub mod views;
 
 pub use api::api;
 pub use entries::{LineSet, TraySet};

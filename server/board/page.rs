@@ -1,13 +1,11 @@
 //! The board's page.
 
 use askama::Template;
-use axum::Router;
 use axum::body::{Body, Bytes};
 use axum::extract::State;
 use axum::http::header::{CACHE_CONTROL, CONTENT_TYPE, ETAG, IF_NONE_MATCH, VARY};
 use axum::http::{HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Response};
-use axum::routing::get;
 use data_encoding::HEXLOWER;
 use time::{Duration, OffsetDateTime};
 
@@ -24,6 +22,7 @@ use crate::logbook::{self, Head};
 use crate::mixes::Mix;
 use crate::rights::{self, LookAtBoard, Right};
 use crate::rooms::{self, Settings};
+use crate::router::Pages;
 use crate::web::dates::Zone;
 use crate::web::drawing::{Measured, Rule, TrayDrawing, TrayShape, VerdictWord};
 use crate::web::frame::{BUILD, Frame};
@@ -33,8 +32,8 @@ use crate::web::shell::{Display, Place};
 
 /// The board's route.
 #[must_use]
-pub fn pages() -> Router<App> {
-    Router::new().route("/rooms/{room}/board", get(board))
+pub fn pages() -> Pages {
+    Pages::new().get("/rooms/{room}/board", board)
 }
 
 async fn board(

@@ -21,6 +21,8 @@ pub mod sessions;
 mod store;
 pub mod throttle;
 pub mod tokens;
+/// Its pages, as templates want them.
+pub mod views;
 
 pub use client::Client;
 pub use entrance::Entrance;

@@ -9,6 +9,8 @@ mod entries;
 mod joining;
 mod machine;
 mod store;
+/// Its pages, as templates want them.
+pub mod views;
 
 pub use entries::{
     AccessEnded, InvitationRevoked, Invited, Joined, ResetLinkMade, Restored, RoleChanged,

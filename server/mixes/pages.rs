@@ -1,9 +1,7 @@
 //! The pages to mix into a tray and to discard what stands there.
 
-use axum::Router;
 use axum::extract::{Path, State};
 use axum::response::Response;
-use axum::routing::get;
 use uuid::Uuid;
 
 use super::actions::{NewDiscard, NewMix, discard, may_mix, mix, volume_at};
@@ -20,6 +18,7 @@ use crate::problem::{Problem, Problems};
 use crate::products::{self, DilutionFigures, Product};
 use crate::rights;
 use crate::rooms::{self, Settings};
+use crate::router::Pages;
 use crate::web::fields::Choice;
 use crate::web::forms::{
     Form, in_words, mend, new_key, page, read_id, read_key, see_other, to_mend,
@@ -31,17 +30,13 @@ use crate::web::shell::Place;
 
 /// The routes of these pages.
 #[must_use]
-pub fn pages() -> Router<App> {
-    Router::new()
-        .route(
-            "/rooms/{room}/trays/{tray}/mix",
-            get(mix_form).post(mix_send),
-        )
-        .route("/rooms/{room}/mixes/{mix}", get(mixed))
-        .route(
-            "/rooms/{room}/mixes/{mix}/discard",
-            get(discard_form).post(discard_send),
-        )
+pub fn pages() -> Pages {
+    Pages::new()
+        .get("/rooms/{room}/trays/{tray}/mix", mix_form)
+        .post("/rooms/{room}/trays/{tray}/mix", mix_send)
+        .get("/rooms/{room}/mixes/{mix}", mixed)
+        .get("/rooms/{room}/mixes/{mix}/discard", discard_form)
+        .post("/rooms/{room}/mixes/{mix}/discard", discard_send)
 }
 
 /// Everything the mix page stands on.

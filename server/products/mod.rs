@@ -10,6 +10,8 @@ mod entries;
 pub mod input;
 pub mod starter;
 mod store;
+/// Its pages, as templates want them.
+pub mod views;
 
 pub use api::api;
 pub use entries::{CapacityFigure, DilutionFigures, Kind, ProductSet, parse_group};

@@ -8,6 +8,8 @@ mod entries;
 mod read;
 mod settings;
 mod store;
+/// Its pages, as templates want them.
+pub mod views;
 
 pub use entries::{Demo, RoomClosed, RoomOpened, RoomReopened, RoomSettingsChanged};
 pub use read::{is_slug, slug_of};

@@ -1,9 +1,7 @@
 //! The pages to note sheets and to take a note back.
 
-use axum::Router;
 use axum::extract::{Path, Query, State};
 use axum::response::Response;
-use axum::routing::{get, post};
 use serde::Deserialize;
 use time::{Duration, OffsetDateTime};
 use uuid::Uuid;
@@ -22,6 +20,7 @@ use crate::papers::{self, PaperClass, SheetSize};
 use crate::problem::{Problem, Problems};
 use crate::rights::{LookAtBoard, NoteSheets, Role, UndoNote};
 use crate::rooms::{self, Settings};
+use crate::router::Pages;
 use crate::web::dates::{Adjusted, Zone};
 use crate::web::fields::Choice;
 use crate::web::forms::{
@@ -34,15 +33,13 @@ use crate::web::shell::Place;
 
 /// The routes of these pages.
 #[must_use]
-pub fn pages() -> Router<App> {
-    Router::new()
-        .route("/rooms/{room}/sheets/new", get(note_form))
-        .route("/rooms/{room}/sheets", post(note_send))
-        .route("/rooms/{room}/sheets/{seq}", get(noted))
-        .route(
-            "/rooms/{room}/sheets/{seq}/undo",
-            get(undo_form).post(undo_send),
-        )
+pub fn pages() -> Pages {
+    Pages::new()
+        .get("/rooms/{room}/sheets/new", note_form)
+        .post("/rooms/{room}/sheets", note_send)
+        .get("/rooms/{room}/sheets/{seq}", noted)
+        .get("/rooms/{room}/sheets/{seq}/undo", undo_form)
+        .post("/rooms/{room}/sheets/{seq}/undo", undo_send)
 }
 
 /// What the form to note sheets offers.

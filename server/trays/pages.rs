@@ -1,9 +1,7 @@
 //! The page of a tray.
 
-use axum::Router;
 use axum::extract::{Path, State};
 use axum::response::Response;
-use axum::routing::get;
 use time::OffsetDateTime;
 use uuid::Uuid;
 
@@ -17,6 +15,7 @@ use crate::identity::{self, Permit};
 use crate::mixes;
 use crate::rights::{self, LookAtBoard, Right};
 use crate::rooms::{self, Settings};
+use crate::router::Pages;
 use crate::sheets::{self, WornByClass};
 use crate::web::forms::page;
 use crate::web::frame::Frame;
@@ -26,8 +25,8 @@ use crate::web::shell::Place;
 
 /// The tray's route.
 #[must_use]
-pub fn pages() -> Router<App> {
-    Router::new().route("/rooms/{room}/trays/{tray}", get(tray))
+pub fn pages() -> Pages {
+    Pages::new().get("/rooms/{room}/trays/{tray}", tray)
 }
 
 /// Everything the page stands on.

@@ -83,6 +83,12 @@ impl Problems {
         self.of(field).is_some()
     }
 
+    /// The sentence beside one of a row of fields: of `stem-index`.
+    #[must_use]
+    pub fn nth(&self, stem: &str, index: &usize) -> Option<&str> {
+        self.of(&format!("{stem}-{index}"))
+    }
+
     /// The value of `aria-describedby`, where a hint or a problem stands beside the field.
     #[must_use]
     pub fn described_by(&self, field: &str, hint: &str) -> Option<String> {
@@ -123,6 +129,12 @@ impl Choice {
         self.hint = hint.into();
         self
     }
+}
+
+/// Is that value among the ones ticked?
+#[must_use]
+pub fn is_among(ticked: &[String], value: &str) -> bool {
+    ticked.iter().any(|one| one == value)
 }
 
 #[cfg(test)]

@@ -5,8 +5,12 @@
 pub mod assets;
 /// Instants in words of the room's zone, and local times back to instants.
 pub mod dates;
+/// How bright the pages are.
+pub mod display;
 /// Trays seen from above and the two rules beside them.
 pub mod drawing;
+/// Errors as pages.
+pub mod error_pages;
 /// An error on its way out.
 pub mod failure;
 /// What is wrong with a form, field by field.
@@ -17,6 +21,10 @@ pub mod forms;
 pub mod frame;
 /// What every request passes first: host, site, headers.
 pub mod guards;
+/// Alive and ready.
+pub mod health;
+/// One line a request.
+pub mod journal;
 /// Every visible sentence that does not stand in a template.
 pub mod messages;
 /// Volumes, lengths and shares, exactly, with the room's decimal mark.

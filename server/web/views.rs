@@ -68,3 +68,24 @@ pub struct SafelightPage {
     /// The frame, its display already Safelight.
     pub shell: Shell,
 }
+
+/// Asks before something that cannot simply be taken back; the words come from the
+/// message file. Posts `key` to `action`.
+#[derive(Debug, Clone, Template)]
+#[template(path = "confirm.html")]
+pub struct ConfirmPage {
+    /// The frame.
+    pub shell: Shell,
+    /// `End Mirea Dunst’s access?`
+    pub question: String,
+    /// What will happen, and how it can be reversed.
+    pub consequence: String,
+    /// The button, a verb: `End the access`.
+    pub verb: String,
+    /// Where the form goes: a whole link, made by `Shell::at`.
+    pub action: String,
+    /// Where *Keep it* leads: a whole link.
+    pub back: String,
+    /// Idempotency key.
+    pub key: String,
+}

@@ -42,7 +42,7 @@ pub(crate) fn moment(words: &str) -> Moment {
     }
 }
 
-fn shape() -> TrayShape {
+pub(crate) fn shape() -> TrayShape {
     TrayShape {
         long_tenths_mm: 3_000,
         short_tenths_mm: 2_500,
@@ -111,56 +111,59 @@ fn board_tray(
     }
 }
 
+fn mixes_on_board() -> [MixOnBoard; 3] {
+    let product = "Larch print developer";
+    let until = "good until 20:00 Thu";
+    [
+        on_board(
+            product,
+            "1+9",
+            "1\u{a0}L",
+            (
+                capacity(64, "about 64 sheets of 8×10 in, RC"),
+                life(60, "good until 21:10 Thu", "21:10 Thu"),
+            ),
+        ),
+        on_board(
+            product,
+            "1+14",
+            "1.5\u{a0}L",
+            (
+                capacity(16, "about 16 sheets of 8×10 in, RC"),
+                life(35, until, "20:00 Thu"),
+            ),
+        ),
+        on_board(
+            product,
+            "1+9",
+            "500\u{a0}ml",
+            (capacity(0, "nothing"), life(48, until, "20:00 Thu")),
+        ),
+    ]
+}
+
 fn full_line() -> LineOnBoard {
-    let ready = on_board(
-        "Larch print developer",
-        "1+9",
-        "1\u{a0}L",
-        (
-            capacity(64, "about 64 sheets of 8×10 in, RC"),
-            life(60, "good until 21:10 Thu", "21:10 Thu"),
-        ),
+    let [ready, test, used] = mixes_on_board();
+    let ready_said = (
+        "36\u{a0}% of its capacity used, 40\u{a0}% of its life.",
+        Some("Test first from 19:34 Thu if nobody prints."),
     );
-    let test = on_board(
-        "Larch print developer",
-        "1+14",
-        "1.5\u{a0}L",
-        (
-            capacity(16, "about 16 sheets of 8×10 in, RC"),
-            life(35, "good until 20:00 Thu", "20:00 Thu"),
-        ),
+    let test_said = (
+        "84\u{a0}% of its capacity used, 65\u{a0}% of its life.",
+        Some("Replace from 20:00 Thu if nobody prints."),
     );
-    let used = on_board(
-        "Larch print developer",
-        "1+9",
-        "500\u{a0}ml",
-        (
-            capacity(0, "nothing"),
-            life(48, "good until 20:00 Thu", "20:00 Thu"),
-        ),
-    );
+    let unknown_said = "Liquid of unknown origin: do not use or pour away, call a steward.";
+    let nothing = Standing::NothingRecorded;
     LineOnBoard {
         id: "line-a".to_owned(),
         name: "Long bench".to_owned(),
         trays: vec![
-            board_tray(
-                "t1",
-                "Developer",
-                Standing::Ready,
-                (
-                    "36\u{a0}% of its capacity used, 40\u{a0}% of its life.",
-                    Some("Test first from 19:34 Thu if nobody prints."),
-                ),
-                Some(ready),
-            ),
+            board_tray("t1", "Developer", Standing::Ready, ready_said, Some(ready)),
             board_tray(
                 "t2",
                 "Soft developer",
                 Standing::TestFirst,
-                (
-                    "84\u{a0}% of its capacity used, 65\u{a0}% of its life.",
-                    Some("Replace from 20:00 Thu if nobody prints."),
-                ),
+                test_said,
                 Some(test),
             ),
             board_tray(
@@ -173,7 +176,7 @@ fn full_line() -> LineOnBoard {
             board_tray(
                 "t4",
                 "Stop",
-                Standing::NothingRecorded,
+                nothing,
                 ("No mix is recorded here.", None),
                 None,
             ),
@@ -181,10 +184,7 @@ fn full_line() -> LineOnBoard {
                 "t5",
                 "Odd tray",
                 Standing::Unknown,
-                (
-                    "Liquid of unknown origin: do not use or pour away, call a steward.",
-                    None,
-                ),
+                (unknown_said, None),
                 None,
             ),
         ],
@@ -238,13 +238,8 @@ fn step(what: &str, how: &str, figure: &str) -> Step {
     }
 }
 
-fn tray_page(
-    shell: Shell,
-    standing: Standing,
-    said: (&str, Option<&str>),
-    left: (u8, u8),
-) -> TrayPage {
-    let mix = MixInTray {
+fn mix_in_tray(left: (u8, u8)) -> MixInTray {
+    MixInTray {
         id: "m1".to_owned(),
         product_id: "p1".to_owned(),
         product: "Larch print developer".to_owned(),
@@ -286,11 +281,54 @@ fn tray_page(
                 "40\u{a0}%",
             ),
         ],
-        cautions: vec![
-            "May cause an allergic skin reaction (H317, as supplied): gloves and tongs every time."
-                .to_owned(),
-        ],
+        cautions: vec![ALLERGY.to_owned()],
+    }
+}
+
+const ALLERGY: &str =
+    "May cause an allergic skin reaction (H317, as supplied): gloves and tongs every time.";
+
+fn tray_events() -> Vec<TrayEvent> {
+    let event = |seq, at: &str, sentence: &str, is_undone| TrayEvent {
+        seq,
+        at: moment(at),
+        sentence: sentence.to_owned(),
+        is_undone,
     };
+    vec![
+        event(
+            418,
+            "16:20",
+            "Tomasz Orlen noted 6 sheets of 8×10 in, FB.",
+            false,
+        ),
+        event(
+            415,
+            "15:05",
+            "Mirea Dunst noted 60 sheets of 8×10 in, RC.",
+            true,
+        ),
+        event(
+            412,
+            "13:10",
+            "Ines Vatry mixed 1 L of Larch print developer 1+9.",
+            false,
+        ),
+        event(
+            398,
+            "Wed 25 Nov, 21:40",
+            "Ines Vatry discarded 1 L into container D-2.",
+            false,
+        ),
+    ]
+}
+
+fn tray_page(
+    shell: Shell,
+    standing: Standing,
+    said: (&str, Option<&str>),
+    left: (u8, u8),
+) -> TrayPage {
     TrayPage {
         shell: Shell {
             place: Some(Place::Board),
@@ -305,33 +343,8 @@ fn tray_page(
         drawing: TrayDrawing::new(shape(), standing, Some(1_000_000), "1\u{a0}L"),
         reason: said.0.to_owned(),
         change: said.1.map(str::to_owned),
-        mix: Some(mix),
-        events: vec![
-            TrayEvent {
-                seq: 418,
-                at: moment("16:20"),
-                sentence: "Tomasz Orlen noted 6 sheets of 8×10 in, FB.".to_owned(),
-                is_undone: false,
-            },
-            TrayEvent {
-                seq: 415,
-                at: moment("15:05"),
-                sentence: "Mirea Dunst noted 60 sheets of 8×10 in, RC.".to_owned(),
-                is_undone: true,
-            },
-            TrayEvent {
-                seq: 412,
-                at: moment("13:10"),
-                sentence: "Ines Vatry mixed 1 L of Larch print developer 1+9.".to_owned(),
-                is_undone: false,
-            },
-            TrayEvent {
-                seq: 398,
-                at: moment("Wed 25 Nov, 21:40"),
-                sentence: "Ines Vatry discarded 1 L into container D-2.".to_owned(),
-                is_undone: false,
-            },
-        ],
+        mix: Some(mix_in_tray(left)),
+        events: tray_events(),
         older: Some("?before=398".to_owned()),
         may_mix: true,
         may_note: true,

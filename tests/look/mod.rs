@@ -7,6 +7,9 @@
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
 
 mod bench_pages;
+mod colours;
+mod desk_pages;
+mod people_pages;
 mod rules;
 
 use wetside::web::assets;
@@ -17,7 +20,7 @@ pub(crate) type Page = (&'static str, fn(Shell) -> String);
 
 /// Every page.
 pub(crate) fn pages() -> Vec<Page> {
-    [bench_pages::PAGES].concat()
+    [bench_pages::PAGES, desk_pages::PAGES, people_pages::PAGES].concat()
 }
 
 /// The shell of a steward in an invented room.

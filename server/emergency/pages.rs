@@ -1,0 +1,100 @@
+//! The Emergency page: with or without a room, with or without a log-in.
+
+use axum::extract::{Path, State};
+use axum::response::Response;
+
+use super::statements;
+use super::store;
+use super::views::{EmergencyPage, Precaution, RoomHelp};
+use crate::app::App;
+use crate::database::Scope;
+use crate::error::{Error, Result};
+use crate::rooms;
+use crate::web::forms::page;
+use crate::web::frame::Frame;
+use crate::web::shell::RoomName;
+
+/// What to do first, where no room is known.
+///
+/// # Errors
+/// A fault of the template.
+pub async fn for_everyone(frame: Frame) -> Result<Response> {
+    page(&EmergencyPage {
+        shell: frame.shell(),
+        room: None,
+        precautions: Vec::new(),
+    })
+}
+
+/// What to do first in a room. A room that nobody can find, or a database that
+/// is away, still gives the page without one.
+///
+/// # Errors
+/// A fault of the template.
+pub async fn of_room(
+    State(app): State<App>,
+    frame: Frame,
+    Path(slug): Path<String>,
+) -> Result<Response> {
+    match help(&app, slug).await {
+        Ok((name, room, precautions)) => {
+            let mut shell = frame.shell();
+            shell.room = Some(name);
+            page(&EmergencyPage {
+                shell,
+                room: Some(room),
+                precautions,
+            })
+        }
+        Err(cause) => {
+            tracing::warn!(%cause, "the emergency page was shown without its room");
+            for_everyone(frame).await
+        }
+    }
+}
+
+async fn help(app: &App, slug: String) -> Result<(RoomName, RoomHelp, Vec<Precaution>)> {
+    let room = app
+        .database()
+        .installation(move |tx| Box::pin(async move { rooms::by_slug(tx, &slug).await }))
+        .await?
+        .ok_or(Error::NotFound)?;
+    let scope = Scope {
+        room: room.id,
+        person: None,
+    };
+    let (settings, codes) = app
+        .database()
+        .reading(scope, |tx| {
+            Box::pin(async move {
+                let settings = rooms::settings(tx).await?;
+                Ok((settings, store::precautions(tx).await?))
+            })
+        })
+        .await?;
+    let name = RoomName {
+        slug: room.slug,
+        name: settings.name,
+    };
+    let help = RoomHelp {
+        emergency_number: settings.emergency.number,
+        poison_centre: settings.emergency.poison_centre,
+        address: settings.emergency.address,
+        contacts: settings.emergency.contacts,
+        eyewash: settings.emergency.eyewash,
+        data_sheets: settings.emergency.data_sheets,
+    };
+    Ok((name, help, codes.into_iter().flat_map(responses).collect()))
+}
+
+/// The statements that say what to do: P3xx, as the product's sheet lists them.
+fn responses((product, codes): (String, Vec<String>)) -> Vec<Precaution> {
+    let responses = codes.into_iter().filter(|code| code.starts_with("P3"));
+    responses
+        .map(|code| Precaution {
+            product: product.clone(),
+            text: statements::response(&code),
+            code,
+        })
+        .collect()
+}

@@ -1,0 +1,595 @@
+//! Bench set-up, papers, products, the book, notices, settings, errors: invented data.
+
+use askama::Template;
+use wetside::bench::views::{
+    BenchLine, BenchPage, BenchTray, LineForm, LinePage, TrayForm, TrayFormPage,
+};
+use wetside::book::views::{
+    AboutShown, BookFilter, BookPage, BookRow, CheckpointRow, CheckpointsPage, EntryContent,
+    EntryPage,
+};
+use wetside::emergency::views::{EmergencyPage, Precaution, RoomHelp};
+use wetside::notices::views::{NoticeRow, NoticesPage};
+use wetside::papers::views::{ClassRow, PapersForm, PapersPage, SizeRow};
+use wetside::products::views::{
+    CapacityField, CapacityShown, CodeShown, DilutionForm, DilutionFormPage, DilutionShown,
+    ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
+};
+use wetside::rooms::views::{ClosedRoomPage, SettingsForm, SettingsPage};
+use wetside::web::drawing::{Standing, TrayDrawing};
+use wetside::web::fields::{Choice, Problems};
+use wetside::web::shell::{Place, Shell};
+use wetside::web::views::{ConfirmPage, ErrorPage, SafelightPage, Trouble};
+
+use super::bench_pages::{moment, shape};
+use super::{Page, outside};
+
+pub(crate) const PAGES: &[Page] = &[
+    ("bench", bench),
+    ("bench-bare", bench_bare),
+    ("line", line),
+    ("tray-form", tray_form),
+    ("papers", papers),
+    ("products", products),
+    ("product", product),
+    ("product-form", product_form),
+    ("dilution-form", dilution_form),
+    ("book", book),
+    ("book-none", book_none),
+    ("entry", entry),
+    ("entry-not-shown", entry_not_shown),
+    ("checkpoints", checkpoints),
+    ("notices", notices),
+    ("notices-none", notices_none),
+    ("settings", settings),
+    ("emergency", emergency),
+    ("emergency-no-room", emergency_no_room),
+    ("error-404", error_404),
+    ("error-401", error_401),
+    ("error-500", error_500),
+    ("error-503", error_503),
+    ("safelight", safelight),
+    ("confirm", confirm),
+    ("closed", closed),
+];
+
+fn strings(all: &[&str]) -> Vec<String> {
+    all.iter().map(|one| (*one).to_owned()).collect()
+}
+
+fn bench_tray(id: &str, name: &str) -> BenchTray {
+    BenchTray {
+        id: id.to_owned(),
+        name: name.to_owned(),
+        inside: "300 × 250 mm, 65 mm deep; least depth 10 mm".to_owned(),
+        least_volume: "at least 750 ml".to_owned(),
+        drawing: TrayDrawing::new(shape(), Standing::NothingRecorded, None, ""),
+    }
+}
+
+fn bench_page(shell: Shell, lines: Vec<BenchLine>) -> String {
+    let page = BenchPage {
+        shell: Shell {
+            place: Some(Place::Bench),
+            ..shell
+        },
+        lines,
+        form: LineForm::default(),
+        problems: Problems::none(),
+        may_change: true,
+    };
+    page.render().unwrap()
+}
+
+fn bench(shell: Shell) -> String {
+    let line = BenchLine {
+        id: "a".to_owned(),
+        name: "Long bench".to_owned(),
+        trays: vec![
+            bench_tray("t1", "Developer"),
+            bench_tray("t2", "Stop"),
+            bench_tray("t3", "Fixer"),
+        ],
+    };
+    bench_page(shell, vec![line])
+}
+
+fn bench_bare(shell: Shell) -> String {
+    bench_page(shell, Vec::new())
+}
+
+fn line(shell: Shell) -> String {
+    let page = LinePage {
+        shell,
+        id: "a".to_owned(),
+        form: LineForm {
+            key: "k".to_owned(),
+            name: "Long bench".to_owned(),
+        },
+        problems: Problems::none(),
+    };
+    page.render().unwrap()
+}
+
+fn tray_form(shell: Shell) -> String {
+    let page = TrayFormPage {
+        shell,
+        unit: "mm".to_owned(),
+        id: Some("t1".to_owned()),
+        line_id: "a".to_owned(),
+        line: "Long bench".to_owned(),
+        form: TrayForm {
+            key: "k".to_owned(),
+            name: "Developer".to_owned(),
+            inside_long: "300".to_owned(),
+            inside_short: "25O".to_owned(),
+            inside_depth: "65".to_owned(),
+            least_depth: "10".to_owned(),
+        },
+        problems: Problems::one(
+            "inside_short",
+            "Enter the short edge as a number, such as 250.",
+        ),
+    };
+    page.render().unwrap()
+}
+
+fn papers(shell: Shell) -> String {
+    let size = |id: &str, name: &str, sides: &str, equivalent: &str| SizeRow {
+        id: id.to_owned(),
+        name: name.to_owned(),
+        sides: sides.to_owned(),
+        equivalent: equivalent.to_owned(),
+    };
+    let page = PapersPage {
+        shell: Shell {
+            place: Some(Place::Papers),
+            ..shell
+        },
+        sizes: vec![
+            size("s1", "5×7 in", "177.8 × 127 mm", "0.44"),
+            size("s2", "8×10 in", "254 × 203.2 mm", "1"),
+            size("s3", "11×14 in", "355.6 × 279.4 mm", "1.93"),
+        ],
+        classes: vec![
+            ClassRow {
+                id: "c1".to_owned(),
+                name: "RC".to_owned(),
+            },
+            ClassRow {
+                id: "c2".to_owned(),
+                name: "FB".to_owned(),
+            },
+        ],
+        form: PapersForm::default(),
+        problems: Problems::none(),
+        unit: "mm".to_owned(),
+        may_change: true,
+    };
+    page.render().unwrap()
+}
+
+fn products(shell: Shell) -> String {
+    let page = ProductsPage {
+        shell: Shell {
+            place: Some(Place::Products),
+            ..shell
+        },
+        products: vec![
+            ProductRow {
+                id: "p1".to_owned(),
+                name: "Larch print developer".to_owned(),
+                kind: "Developer".to_owned(),
+                dilutions: "1+9, 1+14".to_owned(),
+                lacks_safety_data: false,
+            },
+            ProductRow {
+                id: "p2".to_owned(),
+                name: "Heron stop".to_owned(),
+                kind: "Stop bath".to_owned(),
+                dilutions: "1+19".to_owned(),
+                lacks_safety_data: true,
+            },
+        ],
+        may_change: true,
+    };
+    page.render().unwrap()
+}
+
+fn dilution_shown(id: &str, name: &str, takes: (&str, &str)) -> DilutionShown {
+    let capacity = |paper_class: &str, takes: &str| CapacityShown {
+        paper_class: paper_class.to_owned(),
+        takes: takes.to_owned(),
+        basis: "common practice, no source".to_owned(),
+    };
+    DilutionShown {
+        id: id.to_owned(),
+        name: name.to_owned(),
+        tray_life: "8 h".to_owned(),
+        bottle_life: "24 h".to_owned(),
+        life_basis: "common practice, no source".to_owned(),
+        capacities: vec![capacity("RC", takes.0), capacity("FB", takes.1)],
+    }
+}
+
+fn product(shell: Shell) -> String {
+    let code = |code: &str, text: &str| CodeShown {
+        code: code.to_owned(),
+        text: text.to_owned(),
+    };
+    let page = ProductPage {
+        shell: Shell {
+            place: Some(Place::Products),
+            ..shell
+        },
+        id: "p1".to_owned(),
+        name: "Larch print developer".to_owned(),
+        kind: "Developer".to_owned(),
+        version: 2,
+        dilutions: vec![
+            dilution_shown("d1", "1+9", ("100 sheets / L", "50 sheets / L")),
+            dilution_shown("d2", "1+14", ("70 sheets / L", "40 sheets / L")),
+        ],
+        hazards: vec![
+            code("H317", "May cause an allergic skin reaction."),
+            code("H319", "Causes serious eye irritation."),
+        ],
+        precautions: vec![code("P280", "Wear protective gloves and eye protection.")],
+        groups: strings(&["a sulfite", "a sensitiser"]),
+        data_sheet_on: Some(moment("Sun 1 Mar 2026")),
+        is_steward_only: false,
+        oxidises: Some("at 8 mm depth".to_owned()),
+        may_change: true,
+    };
+    page.render().unwrap()
+}
+
+fn product_form(shell: Shell) -> String {
+    let page = ProductFormPage {
+        shell,
+        id: None,
+        form: ProductForm {
+            key: "k".to_owned(),
+            kind: "developer".to_owned(),
+            groups: strings(&["sulfite", "sensitiser"]),
+            oxidises: "yes".to_owned(),
+            depth_reference: "8".to_owned(),
+            hazard_codes: "H317 H319".to_owned(),
+            ..ProductForm::default()
+        },
+        problems: Problems::one("name", "Enter the name as it stands on the bottle."),
+    };
+    page.render().unwrap()
+}
+
+fn dilution_form(shell: Shell) -> String {
+    let field = |id: &str, name: &str, capacity: &str| CapacityField {
+        paper_class: id.to_owned(),
+        name: name.to_owned(),
+        capacity: capacity.to_owned(),
+        basis: "common practice, no source".to_owned(),
+    };
+    let page = DilutionFormPage {
+        shell,
+        product_id: "p1".to_owned(),
+        product: "Larch print developer".to_owned(),
+        id: Some("d1".to_owned()),
+        form: DilutionForm {
+            key: "k".to_owned(),
+            parts: "9".to_owned(),
+            tray_life: "8".to_owned(),
+            bottle_life: "24".to_owned(),
+            life_basis: "common practice, no source".to_owned(),
+            ..DilutionForm::default()
+        },
+        capacities: vec![field("c1", "RC", "100"), field("c2", "FB", "fifty")],
+        problems: Problems::one(
+            "capacity-1",
+            "Enter the sheets per litre of FB as a number.",
+        ),
+    };
+    page.render().unwrap()
+}
+
+fn shown(seq: i64, at: &str, sentence: &str, reversed_by: Option<i64>) -> BookRow {
+    BookRow::Shown {
+        seq,
+        at: moment(at),
+        who: Some("Ines Vatry".to_owned()),
+        sentence: sentence.to_owned(),
+        reversed_by,
+    }
+}
+
+fn book_page(shell: Shell, rows: Vec<BookRow>) -> String {
+    let page = BookPage {
+        shell: Shell {
+            place: Some(Place::Book),
+            ..shell
+        },
+        filter: BookFilter::default(),
+        problems: Problems::none(),
+        kinds: vec![
+            Choice::new("", "All kinds"),
+            Choice::new("pass", "Sheets noted"),
+        ],
+        people: vec![Choice::new("", "Everyone"), Choice::new("1", "Ines Vatry")],
+        nouns: vec![Choice::new("", "Anything"), Choice::new("tray", "A tray")],
+        older: (!rows.is_empty()).then(|| "?before=398".to_owned()),
+        rows,
+        last_seq: 419,
+        csv_query: String::new(),
+    };
+    page.render().unwrap()
+}
+
+fn book(shell: Shell) -> String {
+    book_page(
+        shell,
+        vec![
+            shown(
+                419,
+                "17:02",
+                "Noted 6 sheets of 8×10 in, RC, on Long bench.",
+                None,
+            ),
+            BookRow::NotShown { seq: 418 },
+            shown(417, "16:24", "Took back the note of entry 415.", None),
+            shown(
+                415,
+                "15:05",
+                "Noted 60 sheets of 8×10 in, RC, on Long bench.",
+                Some(417),
+            ),
+            shown(
+                412,
+                "13:10",
+                "Mixed 1 L of Larch print developer 1+9 into Developer.",
+                None,
+            ),
+            shown(
+                398,
+                "Wed 25 Nov, 21:40",
+                "Discarded 1 L from Developer into container D-2.",
+                None,
+            ),
+        ],
+    )
+}
+
+fn book_none(shell: Shell) -> String {
+    book_page(shell, Vec::new())
+}
+
+fn entry(shell: Shell) -> String {
+    let content = EntryContent {
+        sentence: "Noted 60 sheets of 8×10 in, RC, on Long bench.".to_owned(),
+        kind: "pass".to_owned(),
+        who: Some("Mirea Dunst".to_owned()),
+        happened: moment("Thursday 26 November 2026, 15:05:00"),
+        recorded: moment("Thursday 26 November 2026, 15:06:12"),
+        about: vec![
+            AboutShown {
+                noun: "line".to_owned(),
+                name: "Long bench".to_owned(),
+                link: None,
+            },
+            AboutShown {
+                noun: "tray".to_owned(),
+                name: "Developer".to_owned(),
+                link: Some("./rooms/north-quay/trays/t1".to_owned()),
+            },
+        ],
+        reverses: None,
+        reversed_by: Some(417),
+        version: 1,
+        hash: "9b".repeat(32),
+        prev: "4e".repeat(32),
+        key: Some("c1".repeat(16)),
+        fingerprint: "07".repeat(32),
+        payload:
+            "{\"line\":\"0197\",\"sheets\":60,\"wear\":[{\"mix\":\"0198\",\"spent_nl\":600000000}]}"
+                .to_owned(),
+    };
+    let page = EntryPage {
+        shell,
+        seq: 415,
+        content: Some(content),
+        has_next: true,
+    };
+    page.render().unwrap()
+}
+
+fn entry_not_shown(shell: Shell) -> String {
+    let page = EntryPage {
+        shell,
+        seq: 418,
+        content: None,
+        has_next: true,
+    };
+    page.render().unwrap()
+}
+
+fn checkpoints(shell: Shell) -> String {
+    let row = |seq, at: &str| CheckpointRow {
+        seq,
+        hash: "9b".repeat(32),
+        at: moment(at),
+        file: format!("north-quay-{seq}.json"),
+    };
+    let page = CheckpointsPage {
+        shell: Shell {
+            place: Some(Place::Checkpoints),
+            ..shell
+        },
+        checkpoints: vec![row(412, "04:00"), row(398, "Wed 25 Nov, 04:00")],
+        public_key: "5d".repeat(32),
+        may_make: true,
+    };
+    page.render().unwrap()
+}
+
+fn notices_page(shell: Shell, notices: Vec<NoticeRow>) -> String {
+    let page = NoticesPage {
+        shell: Shell {
+            place: Some(Place::Notices),
+            ..shell
+        },
+        notices,
+        older: None,
+    };
+    page.render().unwrap()
+}
+
+fn notices(shell: Shell) -> String {
+    let notice = |at: &str, sentence: &str, link: Option<&str>, is_new| NoticeRow {
+        at: moment(at),
+        sentence: sentence.to_owned(),
+        link: link.map(str::to_owned),
+        is_new,
+    };
+    notices_page(
+        shell,
+        vec![
+            notice(
+                "17:00",
+                "An invitation as Member ended unused.",
+                Some("./rooms/north-quay/members"),
+                true,
+            ),
+            notice(
+                "04:00",
+                "The book was checked: all 398 entries fit.",
+                None,
+                true,
+            ),
+            notice(
+                "Wed 25 Nov, 04:00",
+                "The book was checked: all 377 entries fit.",
+                None,
+                false,
+            ),
+        ],
+    )
+}
+
+fn notices_none(shell: Shell) -> String {
+    notices_page(shell, Vec::new())
+}
+
+fn settings(shell: Shell) -> String {
+    let mut problems = Problems::one("currency", "Enter three letters, such as EUR.");
+    problems.add("hours-3", "Thursday closes before it opens.");
+    let page = SettingsPage {
+        shell: Shell {
+            place: Some(Place::Settings),
+            ..shell
+        },
+        form: SettingsForm {
+            key: "k".to_owned(),
+            name: "North Quay Darkroom".to_owned(),
+            zone: "Europe/Berlin".to_owned(),
+            currency: "Euro".to_owned(),
+            units: "metric".to_owned(),
+            decimal_mark: ".".to_owned(),
+            opens: strings(&["", "18:00", "18:00", "22:00", "18:00", "10:00", ""]),
+            closes: strings(&["", "22:00", "22:00", "18:00", "23:30", "20:00", ""]),
+            people_limit: "8".to_owned(),
+            test_first: "80".to_owned(),
+            late_note_hours: "168".to_owned(),
+            hazard_rules: "clp".to_owned(),
+            emergency_number: "112".to_owned(),
+            ..SettingsForm::default()
+        },
+        problems,
+        zones: vec![
+            Choice::new("America/St_Johns", "America/St_Johns"),
+            Choice::new("Europe/Berlin", "Europe/Berlin"),
+        ],
+        currency_is_fixed: false,
+        changed_seq: 301,
+    };
+    page.render().unwrap()
+}
+
+fn emergency(shell: Shell) -> String {
+    let page = EmergencyPage {
+        shell,
+        room: Some(RoomHelp {
+            emergency_number: "112".to_owned(),
+            poison_centre: String::new(),
+            address: "Quay 4, back yard, second door\nRing at the caretaker’s".to_owned(),
+            contacts: "Ines Vatry, steward\nTomasz Orlen, steward".to_owned(),
+            eyewash: "Left of the sink, green cap".to_owned(),
+            data_sheets: "Folder on the shelf above the dryer".to_owned(),
+        }),
+        precautions: vec![Precaution {
+            product: "Larch print developer".to_owned(),
+            code: "P302+P352".to_owned(),
+            text: "If on skin: wash with plenty of water.".to_owned(),
+        }],
+    };
+    page.render().unwrap()
+}
+
+fn emergency_no_room(shell: Shell) -> String {
+    let page = EmergencyPage {
+        shell: outside(shell),
+        room: None,
+        precautions: Vec::new(),
+    };
+    page.render().unwrap()
+}
+
+fn error(shell: Shell, trouble: Trouble) -> String {
+    let page = ErrorPage {
+        shell,
+        trouble,
+        sentence: None,
+        request_id: Some("0197c2aa-5b7e-7c31".to_owned()),
+        retry_after_s: (trouble == Trouble::Busy).then_some(5),
+    };
+    page.render().unwrap()
+}
+
+fn error_404(shell: Shell) -> String {
+    error(shell, Trouble::NotFound)
+}
+
+fn error_401(shell: Shell) -> String {
+    error(outside(shell), Trouble::NotLoggedIn)
+}
+
+fn error_500(shell: Shell) -> String {
+    error(shell, Trouble::Broken)
+}
+
+fn error_503(shell: Shell) -> String {
+    error(outside(shell), Trouble::Busy)
+}
+
+fn safelight(shell: Shell) -> String {
+    SafelightPage { shell }.render().unwrap()
+}
+
+fn confirm(shell: Shell) -> String {
+    let page = ConfirmPage {
+        question: "End Mirea Dunst’s access?".to_owned(),
+        consequence: "Pages of this room that are open elsewhere stop at once. What was written stays in the book. Only a new invitation brings the person back.".to_owned(),
+        verb: "End the access".to_owned(),
+        action: shell.at("/members/m/end"),
+        back: shell.at("/members/m"),
+        key: "k".to_owned(),
+        shell,
+    };
+    page.render().unwrap()
+}
+
+fn closed(shell: Shell) -> String {
+    let page = ClosedRoomPage {
+        shell,
+        since: moment("Mon 23 Nov, 09:00"),
+        sentence: None,
+    };
+    page.render().unwrap()
+}
