@@ -18,70 +18,67 @@ fn tray(line: &str) -> Value {
     })
 }
 
+/// The good tray with one field of another value.
+fn with(good: &Value, field: &str, value: Value) -> Value {
+    let mut body = good.clone();
+    body[field] = value;
+    body
+}
+
+async fn assert_named(room: &Room, body: &Value, field: &str, words: &str) {
+    let answer = room.post(&room.steward, "/bench/trays", body).await;
+    answer.assert_error(UNPROCESSABLE, "invalid");
+    assert_eq!(answer.fields(), [field], "{body}");
+    let said = answer.body["error"]["fields"][0]["sentence"]
+        .as_str()
+        .unwrap();
+    assert!(said.contains(words), "{field}: {said}");
+}
+
 #[tokio::test]
 async fn unknown_missing_and_wrong_fields_are_named() {
     let room = Room::open().await;
-    let line = room.id_of("/bench/lines", "First line").await;
-    let good = tray(&line);
-    let with = |field: &str, value: Value| {
-        let mut body = good.clone();
-        body[field] = value;
-        body
-    };
+    let good = tray(&room.id_of("/bench/lines", "First line").await);
     let mut without = good.clone();
     without.as_object_mut().unwrap().remove("name");
-    for (body, field, words) in [
-        (with("colour", json!("red")), "colour", "no such field"),
-        (without, "name", "Fill this in"),
-        (
-            with("inside_depth_tenths_mm", json!("deep")),
-            "inside_depth_tenths_mm",
-            "kind of value",
-        ),
-        (
-            with("inside_depth_tenths_mm", json!(60.5)),
-            "inside_depth_tenths_mm",
-            "kind of value",
-        ),
-        (with("line_id", json!("first")), "line_id", "kind of value"),
-        (with("name", Value::Null), "name", "kind of value"),
-        (with("name", json!(" \u{7} ")), "name", "Fill this in"),
-        (with("name", json!("x".repeat(81))), "name", "at most 80"),
-        (
-            with("inside_long_tenths_mm", json!(499)),
-            "inside_long_tenths_mm",
-            "50 mm to 3000 mm",
-        ),
-        (
-            with("inside_long_tenths_mm", json!(i64::MAX)),
-            "inside_long_tenths_mm",
-            "3000 mm",
-        ),
-        (
-            with("inside_short_tenths_mm", json!(3_001)),
-            "inside_long_tenths_mm",
-            "Swap them",
-        ),
-        (
-            with("least_depth_tenths_mm", json!(601)),
-            "least_depth_tenths_mm",
-            "not that deep",
-        ),
-        (with("line_id", json!(room.id)), "line_id", "those offered"),
+    assert_named(&room, &without, "name", "Fill this in").await;
+    assert_named(
+        &room,
+        &with(&good, "colour", json!("red")),
+        "colour",
+        "no such field",
+    )
+    .await;
+    for (field, value) in [
+        ("inside_depth_tenths_mm", json!("deep")),
+        ("inside_depth_tenths_mm", json!(60.5)),
+        ("line_id", json!("first")),
+        ("name", Value::Null),
     ] {
-        let answer = room.post(&room.steward, "/bench/trays", &body).await;
-        answer.assert_error(UNPROCESSABLE, "invalid");
-        assert_eq!(answer.fields(), [field], "{body}");
-        let said = answer.body["error"]["fields"][0]["sentence"]
-            .as_str()
-            .unwrap();
-        assert!(said.contains(words), "{field}: {said}");
+        assert_named(&room, &with(&good, field, value), field, "kind of value").await;
     }
     assert!(room.list("/bench/trays").await.is_empty());
-    assert_eq!(
-        room.post(&room.steward, "/bench/trays", &good).await.status,
-        StatusCode::CREATED
-    );
+}
+
+#[tokio::test]
+async fn values_are_held_to_what_they_may_be() {
+    let room = Room::open().await;
+    let good = tray(&room.id_of("/bench/lines", "First line").await);
+    let (long, least) = ("inside_long_tenths_mm", "least_depth_tenths_mm");
+    for (field, value, words) in [
+        ("name", json!(" \u{7} "), "Fill this in"),
+        ("name", json!("x".repeat(81)), "at most 80"),
+        (long, json!(499), "50 mm to 3000 mm"),
+        (long, json!(i64::MAX), "3000 mm"),
+        (long, json!(2_499), "Swap them"),
+        (least, json!(601), "not that deep"),
+        ("line_id", json!(room.id), "those offered"),
+    ] {
+        assert_named(&room, &with(&good, field, value), field, words).await;
+    }
+    assert!(room.list("/bench/trays").await.is_empty());
+    let made = room.post(&room.steward, "/bench/trays", &good).await;
+    assert_eq!(made.status, StatusCode::CREATED);
 }
 
 #[tokio::test]
@@ -191,11 +188,9 @@ async fn what_is_not_there_and_what_is_not_taken() {
     let mut allowed: Vec<&str> = answer.header("allow").unwrap().split(',').collect();
     allowed.sort_unstable();
     assert_eq!(allowed, ["GET", "HEAD", "POST"]);
-    let elsewhere = axum::http::Method::GET;
-    let foreign = Sent::new(elsewhere, "http://elsewhere.example/api/v1/openapi.json");
-    let foreign = room.send(foreign.with("host", "elsewhere.example")).await;
-    // The first Host header names us, so the request is ours.
-    assert_eq!(foreign.status, StatusCode::OK);
+    let foreign = Sent::to("elsewhere.example", Method::GET, "/api/v1/openapi.json");
+    let foreign = room.send(foreign).await;
+    foreign.assert_error(StatusCode::MISDIRECTED_REQUEST, "other_host");
 }
 
 #[tokio::test]

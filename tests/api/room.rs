@@ -226,10 +226,11 @@ impl Room {
         let (parts, body) = response.into_parts();
         let bytes = axum::body::to_bytes(body, 10_000_000).await.unwrap();
         let body = serde_json::from_slice(&bytes);
+        assert!(body.is_ok(), "{said}: {}", String::from_utf8_lossy(&bytes));
         Answer {
             status: parts.status,
             headers: parts.headers,
-            body: body.unwrap_or_else(|_| panic!("{said}: {}", String::from_utf8_lossy(&bytes))),
+            body: body.unwrap(),
         }
     }
 }
@@ -242,11 +243,13 @@ pub(crate) struct Sent {
 
 impl Sent {
     pub(crate) fn new(method: Method, path: &str) -> Self {
+        Self::to(HOST, method, path)
+    }
+
+    pub(crate) fn to(host: &str, method: Method, path: &str) -> Self {
+        let request = Request::builder().method(method).uri(path);
         Self {
-            request: Request::builder()
-                .method(method)
-                .uri(path)
-                .header("host", HOST),
+            request: request.header("host", host),
             body: Vec::new(),
         }
     }

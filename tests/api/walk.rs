@@ -164,6 +164,35 @@ async fn mix_note_undo_discard() {
 }
 
 #[tokio::test]
+async fn the_board_follows_the_bench() {
+    let bench = Bench::lay().await;
+    bench.enter_safety_data().await;
+    let tray = || async {
+        let board = bench.room.get(&bench.member, "/board").await.body;
+        board["data"]["lines"][0]["trays"][0].clone()
+    };
+    assert_eq!(tray().await["verdict"], "nothing_recorded");
+    assert_eq!(tray().await["mix_id"], Value::Null);
+    let mix = bench.mix(&bench.trained, 1_000_000).await.made();
+    let ready = tray().await;
+    assert_eq!(ready["verdict"], "ready");
+    assert_eq!(ready["mix_id"], json!(mix));
+    // The specification's section 4: from 80 % of a life on, test before use.
+    assert_eq!(ready["changes"]["to"], "test_first");
+    // One litre at 1+9 takes 100 sheets of 8×10 in RC: common practice, no source.
+    for (sheets, verdict) in [
+        (79, "ready"),
+        (1, "test_first"),
+        (19, "test_first"),
+        (1, "replace"),
+    ] {
+        bench.note(&bench.member, sheets).await.made();
+        assert_eq!(tray().await["verdict"], verdict);
+    }
+    assert!(tray().await["reason"].as_str().unwrap().contains("100"));
+}
+
+#[tokio::test]
 async fn volumes_are_held_to_the_tray() {
     let bench = Bench::lay().await;
     bench.enter_safety_data().await;
