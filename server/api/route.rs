@@ -81,7 +81,7 @@ pub struct Route {
     /// The right it takes; nothing where everyone may ask.
     pub right: Option<Row>,
     pub(super) methods: MethodRouter<App>,
-    pub(super) is_paged: bool,
+    pub(super) paged: Option<i64>,
     pub(super) takes: Option<RefOr<Schema>>,
     pub(super) fresh: StatusCode,
     pub(super) gives: RefOr<Schema>,
@@ -90,20 +90,24 @@ pub struct Route {
 
 impl Route {
     /// Reads a list in parts.
-    pub fn list<R, T, F, A>(path: &'static str, says: &'static str, handler: F) -> Self
+    pub fn list<const MOST: i64, R, T, F, A>(
+        path: &'static str,
+        says: &'static str,
+        handler: F,
+    ) -> Self
     where
         R: Right,
         T: Serialize + ToSchema + Send + 'static,
-        F: Fn(By<R>, Paging) -> A + Clone + Send + Sync + 'static,
+        F: Fn(By<R>, Paging<MOST>) -> A + Clone + Send + Sync + 'static,
         A: Future<Output = Result<Page<T>>> + Send,
     {
         let methods = get(
-            |State(app): State<App>, permit: Permit<R>, paging: Paging| async move {
+            |State(app): State<App>, permit: Permit<R>, paging: Paging<MOST>| async move {
                 handler(By { app, permit }, paging).await.map(Json)
             },
         );
         Self {
-            is_paged: true,
+            paged: Some(MOST),
             gives: list_of::<T>(),
             shapes: shapes::<T>(),
             ..Self::new::<R>(Method::GET, path, says, methods)
@@ -242,7 +246,7 @@ impl Route {
             says,
             right: None,
             methods,
-            is_paged: false,
+            paged: None,
             takes: None,
             fresh: StatusCode::OK,
             gives: utoipa::openapi::Object::new().into(),

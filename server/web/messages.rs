@@ -6,6 +6,8 @@
 
 pub mod api;
 pub mod bench;
+pub mod entries;
+pub mod notices;
 pub mod problems;
 pub mod verdicts;
 

@@ -25,6 +25,8 @@ pub mod guards;
 pub mod health;
 /// One line a request.
 pub mod journal;
+/// Connections.
+pub mod listener;
 /// Every visible sentence that does not stand in a template.
 pub mod messages;
 /// Volumes, lengths and shares, exactly, with the room's decimal mark.

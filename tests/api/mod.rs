@@ -4,6 +4,7 @@
 
 mod document;
 mod envelope;
+mod feed;
 mod figures;
 mod keys;
 mod people;
