@@ -4,7 +4,10 @@
 pub mod actions;
 pub mod api;
 mod entries;
+mod form;
 pub mod input;
+mod pages;
+mod tray_pages;
 pub mod starter;
 mod store;
 /// Its pages, as templates want them.
@@ -12,4 +15,5 @@ pub mod views;
 
 pub use api::api;
 pub use entries::{LineSet, TraySet};
+pub use pages::pages;
 pub use store::{Line, Tray, line, lines, tray, trays};

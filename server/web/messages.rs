@@ -6,7 +6,9 @@
 
 pub mod api;
 pub mod bench;
+pub mod desk;
 pub mod problems;
+pub mod products;
 pub mod verdicts;
 
 pub use problems::{clash, danger, failure, problem};
