@@ -44,12 +44,38 @@ impl App {
         data: PathBuf,
         entrance: Entrance,
     ) -> Self {
+        let recording = Recording::ByClock(clock.clone());
+        Self::recording(database, recording, clock, address, data, entrance)
+    }
+
+    /// The program as `wetside demo` uses it: its entries are recorded by a clock
+    /// of its own, which only a demo room's book takes.
+    #[must_use]
+    pub fn for_demo(
+        database: Database,
+        clock: Clock,
+        address: PublicAddress,
+        data: PathBuf,
+        entrance: Entrance,
+    ) -> Self {
+        let recording = Recording::Demo(clock.clone());
+        Self::recording(database, recording, clock, address, data, entrance)
+    }
+
+    fn recording(
+        database: Database,
+        recording: Recording,
+        clock: Clock,
+        address: PublicAddress,
+        data: PathBuf,
+        entrance: Entrance,
+    ) -> Self {
         let boards = Arc::new(Boards::default());
         let drop_boards = boards.clone();
         let scribes = Scribes::new(
             database.clone(),
             KINDS,
-            Recording::ByClock(clock.clone()),
+            recording,
             Arc::new(move |room, head: Head| drop_boards.changed(room, &head)),
         );
         Self {

@@ -21,6 +21,8 @@ pub mod commands;
 pub mod darkroom;
 /// Transactions, roles, migrations and the private PostgreSQL cluster.
 pub mod database;
+/// A demo room of invented people.
+pub mod demo;
 /// What to do first when something went wrong.
 pub mod emergency;
 /// What can go wrong, by meaning.
@@ -29,6 +31,8 @@ pub mod error;
 pub mod identity;
 /// Rules for values that both skins read.
 pub mod input;
+/// What the program does by itself.
+pub mod jobs;
 /// Every kind of entry.
 pub mod kinds;
 /// The room's book: entries, their hash chain, checkpoints and verification.
@@ -56,6 +60,8 @@ pub mod rooms;
 pub mod router;
 /// Notes of sheets, and what they used up.
 pub mod sheets;
+/// What a new room starts with.
+pub mod starters;
 /// Trays, one by one.
 pub mod trays;
 /// What all pages share.

@@ -1,18 +1,75 @@
 //! Chooses a command and nothing else.
 
+use std::io::{self, Write};
 use std::process::ExitCode;
 
-use clap::Parser;
-use wetside::commands::cluster::{ClusterArgs, run};
+use clap::{Parser, Subcommand};
+use tracing_subscriber::EnvFilter;
+use wetside::commands::installation::{Installation, Where};
+use wetside::commands::{book, cluster, demo, migrate, reckon, serve, verify};
 
+/// The wet side of a communal darkroom, with a book nobody can quietly alter.
 #[derive(Parser)]
+#[command(version)]
+struct Arguments {
+    #[command(flatten)]
+    place: Where,
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Subcommand)]
 enum Command {
+    /// Serve the rooms of this installation
+    Serve(serve::ServeArgs),
+    /// Make a small demo room of invented people
+    Demo(demo::DemoArgs),
+    /// Bring the database's tables up to date
+    Migrate,
+    /// Check every room's book, and everything that was made of it
+    Verify(verify::VerifyArgs),
+    /// Take a room's book away as a file
+    Book(book::BookArgs),
+    /// Answer questions of the trade's arithmetic, one JSON object a line
+    Reckon(reckon::ReckonArgs),
     /// Look after the private database
-    Cluster(ClusterArgs),
+    Cluster(cluster::ClusterArgs),
 }
 
 #[tokio::main]
-async fn main() -> anyhow::Result<ExitCode> {
-    let Command::Cluster(args) = Command::parse();
-    run(args).await
+async fn main() -> ExitCode {
+    tracing_subscriber::fmt()
+        .json()
+        .with_env_filter(EnvFilter::try_from_env("WETSIDE_LOG").unwrap_or_else(|_| "info".into()))
+        .with_writer(io::stderr)
+        .init();
+    match run(Arguments::parse()).await {
+        Ok(status) => status,
+        Err(cause) => {
+            drop(writeln!(io::stderr(), "{cause:#}"));
+            ExitCode::FAILURE
+        }
+    }
+}
+
+async fn run(Arguments { place, command }: Arguments) -> anyhow::Result<ExitCode> {
+    match command {
+        Command::Serve(args) => serve::run(args, &place).await,
+        Command::Demo(args) => demo::run(args, &place).await,
+        Command::Migrate => migrate::run(&place).await,
+        Command::Reckon(args) => reckon::run(args),
+        Command::Cluster(args) => cluster::run(args, &place).await,
+        Command::Verify(args) => {
+            let installation = Installation::reach(&place).await?;
+            let status = verify::run(args, &installation.owner(), &installation.vault()).await?;
+            installation.close().await?;
+            Ok(status)
+        }
+        Command::Book(args) => {
+            let installation = Installation::reach(&place).await?;
+            let status = book::run(args, &installation.owner(), &installation.vault()).await?;
+            installation.close().await?;
+            Ok(status)
+        }
+    }
 }

@@ -18,7 +18,7 @@ use crate::error::Result;
 use crate::identity::{Permit, Skin};
 use crate::rights::{Right, Row};
 use crate::web::{assets, display, error_pages, guards, health, journal};
-use crate::{api, board, emergency, mixes, sheets, trays};
+use crate::{api, bench, board, emergency, mixes, papers, products, sheets, trays};
 
 const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
 
@@ -171,6 +171,9 @@ pub fn pages() -> Pages {
         .and(trays::pages())
         .and(mixes::pages())
         .and(sheets::pages())
+        .and(papers::pages())
+        .and(products::pages())
+        .and(bench::pages())
 }
 
 /// The whole program as a service, below the public address's path.

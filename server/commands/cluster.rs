@@ -1,7 +1,6 @@
 //! `wetside cluster`: looking after the private database by hand.
 
 use std::io::{self, Write};
-use std::path::PathBuf;
 use std::process::ExitCode;
 use std::thread;
 
@@ -9,6 +8,7 @@ use clap::{Args, Subcommand};
 use tokio::signal::unix::{SignalKind, signal};
 use tokio::sync::oneshot;
 
+use super::installation::Where;
 use crate::database::cluster::{
     self, Cluster, DATABASE, Folders, OWNER_ROLE, StartOptions, Upgraded, WEB_ROLE,
 };
@@ -16,9 +16,6 @@ use crate::database::cluster::{
 /// What `wetside cluster` is asked.
 #[derive(Args, Clone, Debug)]
 pub struct ClusterArgs {
-    /// The data folder [default: $STATE_DIRECTORY, /var/lib/wetside for root, else ~/.local/share/wetside]
-    #[arg(long, global = true, value_name = "FOLDER")]
-    pub data: Option<PathBuf>,
     /// What to do.
     #[command(subcommand)]
     pub action: ClusterAction,
@@ -43,8 +40,8 @@ pub enum ClusterAction {
 ///
 /// # Errors
 /// Where the private database cannot be reached; the error is a sentence.
-pub async fn run(args: ClusterArgs) -> anyhow::Result<ExitCode> {
-    let folders = Folders::choose(args.data.as_deref())?;
+pub async fn run(args: ClusterArgs, place: &Where) -> anyhow::Result<ExitCode> {
+    let folders = Folders::choose(place.data.as_deref())?;
     match args.action {
         ClusterAction::Run { until_input_ends } => keep_up(&folders, until_input_ends).await,
         ClusterAction::Upgrade => upgrade(&folders).await,

@@ -4,7 +4,15 @@
 pub mod book;
 /// `wetside cluster`
 pub mod cluster;
+/// `wetside demo`
+pub mod demo;
+/// Reaching an installation.
+pub mod installation;
+/// `wetside migrate`
+pub mod migrate;
 /// `wetside reckon`
 pub mod reckon;
+/// `wetside serve`
+pub mod serve;
 /// `wetside verify`
 pub mod verify;

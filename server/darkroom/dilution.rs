@@ -1,4 +1,4 @@
-//! Dilution 1+N: one part concentrate and N parts water. "1:N" is read in two
+//! Dilution 1+N, by definition one part concentrate and N parts water. "1:N" is read in two
 //! ways and never used.
 //!
 //! Rounding: concentrate is rounded half up to a whole microlitre, once; water is

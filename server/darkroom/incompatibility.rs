@@ -241,14 +241,13 @@ const REDUCERS: &[Group] = &[
 /// Judges one liquid poured into another; the same either way round.
 #[must_use]
 pub fn judge_pour(one: Liquid, other: Liquid) -> Pour {
-    let meets_hypochlorite = |liquid: Liquid, with: Liquid| {
-        with != Liquid::Water && liquid.groups().is_some_and(|g| g.has(Group::Hypochlorite))
-    };
     let (Some(a), Some(b)) = (one.groups(), other.groups()) else {
-        if meets_hypochlorite(one, other) || meets_hypochlorite(other, one) {
-            return Pour::Never(Clash::HypochloriteWithAnything);
-        }
-        return Pour::Unknown;
+        let known = one.groups().or(other.groups()).unwrap_or_default();
+        return if known.has(Group::Hypochlorite) {
+            Pour::Never(Clash::HypochloriteWithAnything)
+        } else {
+            Pour::Unknown
+        };
     };
     if one == Liquid::Water || other == Liquid::Water {
         return Pour::Allowed;

@@ -1,5 +1,6 @@
 //! Products that are not one concentrate: kits of several parts, and powders
-//! made up into a stock solution; and until when what was made up may be used.
+//! made up into a stock solution; and until when what was made up may be used. By
+//! definition of parts and lives; what is common practice says so where it stands.
 
 use serde::{Deserialize, Serialize};
 

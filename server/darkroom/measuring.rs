@@ -1,5 +1,5 @@
 //! What a measuring cylinder can show: the concentrate rounded to its graduation,
-//! and the dilution that results ("1+9.3, 3 % weaker").
+//! and the dilution that results ("1+9.3, 3 % weaker"). Common practice, no source.
 
 use serde::Serialize;
 

@@ -1,5 +1,5 @@
 //! Percentage solutions by Pearson's square, all in one unit (weight in weight):
-//! parts strong = target − weak, parts weak = strong − target.
+//! parts strong = target − weak, parts weak = strong − target. Source: mass balance.
 
 use serde::{Deserialize, Serialize};
 

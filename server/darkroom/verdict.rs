@@ -14,8 +14,8 @@ use super::quantities::{
     Moment, Nanolitres, Ppb, QuantityError, Seconds, TenthsCelsius, Thousandths,
 };
 use super::state::{
-    CheckKind, Extension, FailedCheck, MixState, Origin, PassedCheck, SilverReading, SilverWatch,
-    TemperatureWatch, TrayState,
+    CheckKind, Extension, FailedCheck, MixState, Origin, PassedCheck, RatioReading, SilverReading,
+    SilverWatch, TemperatureWatch, TrayState,
 };
 
 /// Clearing this many times the fresh time means exhausted, in thousandths. Common practice.
@@ -263,28 +263,19 @@ fn refuse_slow(mix: &MixState, found: &mut Findings) {
     }
 }
 
-/// An extension ends at its time, after 24 h, or with a worse reading.
+/// An extension ends at its time, after 24 h, or with a reading worse than the one it was given on.
 fn holds(extension: &Extension, mix: &MixState, now: Moment) -> bool {
     let end = extension
         .until
         .min(extension.given.after(LONGEST_EXTENSION));
-    let worse = |reading: Option<super::state::RatioReading>, given, limit| {
-        reading.is_some_and(|reading| {
-            reading.at > extension.given && given_or_limit_is_passed(reading.ratio, given, limit)
-        })
+    let worse = |reading: Option<RatioReading>, given: Option<Thousandths>, limit| {
+        let is_worse = |ratio| given.map_or(ratio >= limit, |given| ratio > given);
+        reading.is_some_and(|reading| is_worse(reading.ratio))
     };
     now >= extension.given
         && now < end
         && !worse(mix.clearing, extension.clearing, CLEARING_LIMIT)
         && !worse(mix.emergence, extension.emergence, EMERGENCE_LIMIT)
-}
-
-fn given_or_limit_is_passed(
-    ratio: Thousandths,
-    given: Option<Thousandths>,
-    limit: Thousandths,
-) -> bool {
-    given.map_or(ratio >= limit, |given| ratio > given)
 }
 
 /// What a check, a measurement or a thermometer can answer.

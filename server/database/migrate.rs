@@ -54,17 +54,25 @@ pub async fn migrate(owner: &PgPool, role: &RoleName) -> Result<(), MigrateError
 /// # Errors
 /// That the database does not answer.
 pub async fn schema(database: &Database) -> Result<Schema, sqlx::Error> {
+    schema_of(database.pool()).await
+}
+
+/// The same, through a pool of one's own.
+///
+/// # Errors
+/// That the database does not answer.
+pub async fn schema_of(pool: &PgPool) -> Result<Schema, sqlx::Error> {
     let known = MIGRATOR.iter().map(|each| each.version).max().unwrap_or(0);
     let there = sqlx::query_scalar!(
         r#"select to_regclass('public._sqlx_migrations') is not null as "there!""#
     )
-    .fetch_one(database.pool())
+    .fetch_one(pool)
     .await?;
     if !there {
         return Ok(Schema::Behind);
     }
-    let applied = sqlx::query_scalar!(r#"select max(version) from _sqlx_migrations where success"#)
-        .fetch_one(database.pool())
+    let applied = sqlx::query_scalar!("select max(version) from _sqlx_migrations where success")
+        .fetch_one(pool)
         .await?
         .unwrap_or(0);
     Ok(match applied.cmp(&known) {

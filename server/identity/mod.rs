@@ -27,5 +27,5 @@ pub mod views;
 pub use client::Client;
 pub use entrance::Entrance;
 
-pub use permit::{Membership, Permit, Person, Skin};
+pub use permit::{Membership, Permit, Person, Skin, permit_for};
 pub use store::person_name;

@@ -163,6 +163,16 @@ impl<R: Right> Permit<R> {
     }
 }
 
+/// The permit of a person in a room, by the same checks as a request of theirs:
+/// how the demo and the tests act as somebody without a browser.
+///
+/// # Errors
+/// As for a request.
+pub async fn permit_for<R: Right>(app: &App, person: Person, slug: &str) -> Result<Permit<R>> {
+    let membership = memberships::find(app, person.id, slug).await?;
+    Permit::new(person, membership.ok_or(Error::NotFound)?)
+}
+
 impl FromRequestParts<App> for Person {
     type Rejection = Error;
 

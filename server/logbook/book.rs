@@ -22,15 +22,16 @@ pub type Fingerprint = [u8; 32];
 pub enum Recording {
     /// By the clock, as everywhere.
     ByClock(Clock),
-    /// At a time of the writer's choice: refused outside a demo room.
-    Demo(OffsetDateTime),
+    /// By a clock of the writer's choice: refused outside a demo room.
+    Demo(Clock),
 }
 
 impl Recording {
-    fn now(&self) -> OffsetDateTime {
+    /// The time it is, for this recording.
+    #[must_use]
+    pub fn now(&self) -> OffsetDateTime {
         match self {
-            Self::ByClock(clock) => clock.now(),
-            Self::Demo(at) => *at,
+            Self::ByClock(clock) | Self::Demo(clock) => clock.now(),
         }
     }
 }

@@ -1,4 +1,163 @@
 //! What a person should know, kept until read.
+//!
+//! A notice is a kind and its parameters; the words are put to it when it is
+//! shown. It is told inside the transaction that gives the reason for it.
 
+mod store;
 /// Its pages.
 pub mod views;
+
+use serde::{Deserialize, Serialize};
+use time::OffsetDateTime;
+use uuid::Uuid;
+
+use crate::app::App;
+use crate::database::{RoomTx, Scope};
+use crate::error::Result;
+use crate::identity::Permit;
+use crate::rights::{ReadNotices, Right};
+
+/// Notices on a page.
+pub const PAGE: i64 = 50;
+
+/// What there is to tell, each with what its sentence needs.
+#[derive(Clone, Debug, Deserialize, Eq, PartialEq, Serialize)]
+#[serde(tag = "kind", content = "parameters", rename_all = "snake_case")]
+#[non_exhaustive]
+pub enum Notice {
+    /// Verifying the book found something.
+    BookDisagrees {
+        /// How much.
+        findings: i64,
+        /// The lowest number of an entry that was named.
+        first: Option<i64>,
+    },
+}
+
+/// A notice as it is kept; one of a kind that a newer program wrote is named only.
+#[derive(Clone, Debug, Eq, PartialEq)]
+pub enum Told {
+    /// One this program knows.
+    Known(Notice),
+    /// The kind of one it does not.
+    Unknown(String),
+}
+
+/// A notice of a person.
+#[derive(Clone, Debug, Eq, PartialEq)]
+pub struct Kept {
+    /// Which.
+    pub id: Uuid,
+    /// What it tells.
+    pub told: Told,
+    /// When it was told.
+    pub made_at: OffsetDateTime,
+    /// When it was read.
+    pub read_at: Option<OffsetDateTime>,
+}
+
+/// Tells a person something, in the room of the transaction.
+///
+/// # Errors
+/// The database's.
+pub async fn tell(
+    tx: &mut RoomTx,
+    at: OffsetDateTime,
+    person: Uuid,
+    notice: &Notice,
+) -> Result<()> {
+    let value = serde_json::to_value(notice)?;
+    let kind = value["kind"].as_str().unwrap_or_default().to_owned();
+    let parameters = value["parameters"].to_string();
+    store::insert(tx, at, person, &kind, &parameters).await
+}
+
+/// Tells every steward of the room.
+///
+/// # Errors
+/// The database's.
+pub async fn tell_stewards(tx: &mut RoomTx, at: OffsetDateTime, notice: &Notice) -> Result<()> {
+    for person in store::stewards(tx).await? {
+        tell(tx, at, person, notice).await?;
+    }
+    Ok(())
+}
+
+/// A person's notices, newest first; `before` leads to older ones.
+///
+/// # Errors
+/// That the database is away.
+pub async fn list(
+    app: &App,
+    permit: &Permit<ReadNotices>,
+    before: Option<OffsetDateTime>,
+) -> Result<Vec<Kept>> {
+    list_for(app, permit.scope(), before).await
+}
+
+/// The notices of a scope's person.
+///
+/// # Errors
+/// That the database is away.
+pub async fn list_for(
+    app: &App,
+    scope: Scope,
+    before: Option<OffsetDateTime>,
+) -> Result<Vec<Kept>> {
+    app.database()
+        .reading(scope, move |tx| Box::pin(store::list(tx, before, PAGE)))
+        .await
+}
+
+/// How many a person has not read.
+///
+/// # Errors
+/// That the database is away.
+pub async fn unread<R: Right>(app: &App, permit: &Permit<R>) -> Result<u32> {
+    unread_for(app, permit.scope()).await
+}
+
+/// How many a scope's person has not read.
+///
+/// # Errors
+/// That the database is away.
+pub async fn unread_for(app: &App, scope: Scope) -> Result<u32> {
+    let count = app
+        .database()
+        .reading(scope, |tx| Box::pin(store::unread(tx)))
+        .await?;
+    Ok(u32::try_from(count).unwrap_or(u32::MAX))
+}
+
+/// Marks a person's notices as read.
+///
+/// # Errors
+/// That the database is away.
+pub async fn mark_read(app: &App, permit: &Permit<ReadNotices>) -> Result<()> {
+    mark_read_for(app, permit.scope()).await
+}
+
+/// Marks the notices of a scope's person as read.
+///
+/// # Errors
+/// That the database is away.
+pub async fn mark_read_for(app: &App, scope: Scope) -> Result<()> {
+    let now = app.clock().now();
+    app.database()
+        .in_room(scope, move |tx| Box::pin(store::mark_read(tx, now)))
+        .await
+}
+
+impl Told {
+    fn of(kind: String, parameters: &str) -> Self {
+        let whole = serde_json::from_str(parameters)
+            .map(|parameters: serde_json::Value| {
+                serde_json::json!({"kind": kind, "parameters": parameters})
+            })
+            .and_then(serde_json::from_value);
+        match whole {
+            Ok(notice) => Self::Known(notice),
+            Err(_) => Self::Unknown(kind),
+        }
+    }
+}

@@ -127,10 +127,7 @@ async fn admit_founder(tx: &mut RoomTx, founder: &Founder, recording: &Recording
     else {
         return Ok(());
     };
-    let now = match recording {
-        Recording::ByClock(clock) => clock.now(),
-        Recording::Demo(at) => *at,
-    };
+    let now = recording.now();
     if let Some(link) = set_up {
         links::use_up_set_up(tx, *link, now).await?;
     }

@@ -16,6 +16,8 @@ pub struct Room {
     pub slug: String,
     /// What people call it.
     pub name: String,
+    /// Whether it is a room of invented people.
+    pub is_demo: bool,
     /// When it was closed, if it is.
     pub closed_at: Option<OffsetDateTime>,
 }
@@ -28,7 +30,7 @@ pub async fn all(tx: &mut InstallationTx) -> Result<Vec<Room>> {
     let rooms = sqlx::query_as!(
         Room,
         r#"
-        select room_id as id, slug, name, closed_at
+        select room_id as id, slug, name, is_demo, closed_at
         from room_name
         order by slug
         limit 10000
@@ -46,7 +48,7 @@ pub async fn all(tx: &mut InstallationTx) -> Result<Vec<Room>> {
 pub async fn by_slug(tx: &mut InstallationTx, slug: &str) -> Result<Option<Room>> {
     let room = sqlx::query_as!(
         Room,
-        "select room_id as id, slug, name, closed_at from room_name where slug = $1",
+        "select room_id as id, slug, name, is_demo, closed_at from room_name where slug = $1",
         slug
     )
     .fetch_optional(tx.db())

@@ -7,6 +7,8 @@
 pub mod api;
 pub mod bench;
 pub mod desk;
+pub mod entries;
+pub mod notices;
 pub mod problems;
 pub mod products;
 pub mod verdicts;

@@ -29,6 +29,8 @@ pub mod health;
 pub mod journal;
 /// Lengths in millimetres or inches.
 pub mod lengths;
+/// Connections.
+pub mod listener;
 /// Every visible sentence that does not stand in a template.
 pub mod messages;
 /// Volumes, lengths and shares, exactly, with the room's decimal mark.

@@ -153,6 +153,8 @@ proptest! {
     fn a_tray_filled_by_what_it_lacks_lacks_nothing(v in 0_u32..3_000_000, tray in 1_000_000_u32..50_000_000, depth in 1_u32..300) {
         let (volume, tray, depth) = (Microlitres::of(v), Area::of(tray), TenthsMm::of(depth));
         if let Some(missing) = lacks(volume, tray, depth) {
+            let needed = i128::from(tray.get()) * i128::from(depth.get());
+            prop_assert!(i128::from(volume.get() + missing.get()) * 1_000 >= needed);
             prop_assert_eq!(lacks(volume.plus(missing).unwrap(), tray, depth), None);
         }
     }
@@ -182,6 +184,11 @@ fn shares_and_volumes_have_limits() {
     );
     let too_much = pass_one_bath(bath, Micrograms::ZERO, Microlitres::of(1_001));
     assert_eq!(too_much, Err(SilverError::CarriesTooMuch));
+    let all = pass_one_bath(bath, Micrograms::ZERO, Microlitres::of(1_000)).unwrap();
+    assert_eq!(
+        (all.bath.silver, all.carried_out),
+        (Micrograms::ZERO, Micrograms::of(5))
+    );
     let none = SilverBath::default().milligrams_per_litre();
     assert_eq!(none, Err(SilverError::NoVolume));
 }
@@ -231,6 +238,7 @@ fn times_are_given_only_where_the_sheet_supports_them() {
         points(timed(90, 200), timed(70, 219)),
         Err(TimeError::PointsTooClose)
     );
+    assert_eq!(points(timed(90, 200), timed(70, 220)), Ok(()));
     assert_eq!(
         points(timed(90, 200), timed(90, 240)),
         Err(TimeError::NotQuicker)

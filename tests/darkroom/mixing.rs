@@ -101,6 +101,9 @@ proptest! {
             wanted: tenths(wanted), concentrate_temperature: tenths(concentrate),
         };
         let taps = Taps { hot: tenths(cold + above), cold: tenths(cold), warmest: tenths(400) };
+        let ideal = i128::from(water_temperature(mix).unwrap().unwrap());
+        let heat = i128::from(c + water) * i128::from(wanted) - i128::from(c) * i128::from(concentrate);
+        prop_assert!(2 * (ideal * i128::from(water) - heat).abs() <= i128::from(water));
         match plan_water(mix, taps).unwrap() {
             WaterPlan::Reached(drawn) => {
                 let reached = mix_temperature(mix, drawn.temperature).unwrap();
@@ -164,6 +167,33 @@ fn a_kit_has_parts_and_a_volume() {
 }
 
 #[test]
+fn parts_that_all_round_up_still_fit() {
+    let kit = kit_volumes(&[1_000; 5], 1_000, Microlitres::of(3)).unwrap();
+    let three_of_one = [1, 1, 1, 0, 0].map(Microlitres::of);
+    assert_eq!(
+        (kit.parts.as_slice(), kit.water),
+        (three_of_one.as_slice(), Microlitres::ZERO)
+    );
+}
+
+#[test]
+fn pearson_gives_either_solution_alone_at_the_ends() {
+    let percent = |value: i64| Percent::new(value * 1_000).unwrap();
+    let at = |target| pearson(percent(44), percent(8), percent(target)).unwrap();
+    assert_eq!(
+        (
+            at(44).strong_parts_thousandths,
+            at(44).weak_parts_thousandths
+        ),
+        (36_000, 0)
+    );
+    assert_eq!(
+        (at(8).strong_parts_thousandths, at(8).weak_parts_thousandths),
+        (0, 36_000)
+    );
+}
+
+#[test]
 fn pearson_refuses_what_has_no_answer() {
     let percent = |value: i64| Percent::new(value * 1_000).unwrap();
     let square = |s, w, t| pearson(percent(s), percent(w), percent(t));
@@ -211,6 +241,23 @@ fn wanted(volume: i64, concentrate: i64, wanted: i64, at: i64) -> WantedMix {
         wanted,
         concentrate_temperature,
     }
+}
+
+#[test]
+fn water_between_two_tenths_is_rounded_up() {
+    // (3 · 200 − 1 · 199) / 2 = 200.5, and below the freezing point (3 · 0 − 1 · 1) / 2 = −0.5.
+    let mix = |wanted, at| {
+        let (wanted, concentrate_temperature) = (tenths(wanted), tenths(at));
+        let (volume, concentrate) = (Microlitres::of(3), Microlitres::of(1));
+        WantedMix {
+            volume,
+            concentrate,
+            wanted,
+            concentrate_temperature,
+        }
+    };
+    assert_eq!(water_temperature(mix(200, 199)), Ok(Some(201)));
+    assert_eq!(water_temperature(mix(0, 1)), Ok(Some(0)));
 }
 
 #[test]

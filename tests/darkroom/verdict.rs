@@ -307,6 +307,10 @@ fn temperature_is_in_range_and_taken_in_an_unheated_room() {
         Verdict::TestFirst
     );
     assert_eq!(verdict(&watch(Some((18, 5)), None), at(10)), Verdict::Ready);
+    assert_eq!(verdict(&watch(Some((22, 5)), None), at(10)), Verdict::Ready);
+    let taken_elsewhere = watch(Some((20, 10)), Some(at(100)));
+    let change = judged(&taken_elsewhere, at(240)).changes_at;
+    assert_eq!(change, Some((at(340), Verdict::TestFirst)));
     assert_eq!(
         verdict(&watch(None, None), at(300)),
         Verdict::Ready,

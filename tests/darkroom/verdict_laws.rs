@@ -8,7 +8,8 @@ use wetside::darkroom::quantities::{
     Microlitres, Moment, Nanolitres, Seconds, TenthsCelsius, Thousandths,
 };
 use wetside::darkroom::state::{
-    Extension, MixState, Origin, RatioReading, TemperatureReading, TemperatureWatch,
+    CheckKind, Extension, FailedCheck, MixState, Origin, RatioReading, TemperatureReading,
+    TemperatureWatch,
 };
 use wetside::darkroom::verdict::{ExtensionRefused, Measure, Reason, Verdict, extend};
 use wetside::darkroom::wear::Charge;
@@ -46,6 +47,57 @@ fn an_extension_shows_as_test_first_and_ends_with_a_worse_reading() {
         ..extended
     };
     assert_eq!(verdict(&flagged, at(20)), Verdict::Replace);
+}
+
+#[test]
+fn an_extension_holds_while_readings_are_no_worse_than_when_it_was_given() {
+    let slow = |thousandths, minute| {
+        Some(RatioReading {
+            ratio: Thousandths::of(thousandths),
+            at: at(minute),
+        })
+    };
+    let spent = MixState {
+        clearing: slow(2_100, 5),
+        ..litre(0)
+    };
+    let extension = Some(extend(&spent, at(10), at(100)).unwrap());
+    let extended = |clearing, emergence| {
+        let mix = MixState {
+            clearing,
+            emergence,
+            extension,
+            ..spent.clone()
+        };
+        verdict(&mix, at(20))
+    };
+    assert_eq!(extended(slow(2_100, 5), None), Verdict::TestFirst);
+    assert_eq!(
+        extended(slow(2_100, 15), None),
+        Verdict::TestFirst,
+        "no worse"
+    );
+    assert_eq!(extended(slow(2_101, 15), None), Verdict::Replace);
+    assert_eq!(
+        extended(slow(2_101, 8), None),
+        Verdict::Replace,
+        "told late"
+    );
+    assert_eq!(
+        extended(slow(2_100, 5), slow(1_500, 15)),
+        Verdict::Replace,
+        "another reading"
+    );
+    assert_eq!(
+        extended(slow(2_100, 5), slow(1_499, 15)),
+        Verdict::TestFirst
+    );
+    let mix = MixState { extension, ..spent };
+    assert_eq!(
+        verdict(&mix, at(9)),
+        Verdict::Replace,
+        "before it was given"
+    );
 }
 
 #[test]
@@ -141,6 +193,20 @@ fn dead_solution_is_never_laundered() {
         may_pour_together(&good, &unknown, true, true, at(1)),
         refused
     );
+}
+
+#[test]
+fn what_failed_a_check_or_a_reading_is_not_topped_up() {
+    let failed = FailedCheck {
+        kind: CheckKind::Silver,
+        at: at(0),
+    };
+    let failed = MixState {
+        failed_check: Some(failed),
+        ..litre(0)
+    };
+    let refused = Err(JoinRefused::CheckFailed(Side::Receiving));
+    assert_eq!(may_top_up(&failed, true, true, at(1)), refused);
     let clearing = Some(RatioReading {
         ratio: Thousandths::of(2_000),
         at: at(0),
@@ -215,7 +281,11 @@ proptest! {
     }
 
     #[test]
-    fn every_verdict_has_a_reason(mix in any_mix(), minute in 0_i64..700) {
-        prop_assert!(!judged(&mix, at(minute)).reasons.is_empty());
+    fn every_verdict_has_reasons_and_none_twice(mix in any_mix(), minute in 0_i64..700) {
+        let reasons = judged(&mix, at(minute)).reasons;
+        prop_assert!(!reasons.is_empty());
+        for (index, reason) in reasons.iter().enumerate() {
+            prop_assert!(!reasons[..index].contains(reason), "{reason:?} twice");
+        }
     }
 }

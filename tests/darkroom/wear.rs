@@ -3,8 +3,9 @@
 use proptest::prelude::*;
 use wetside::darkroom::age::{Age, AgeError, depth, oxidising_life};
 use wetside::darkroom::quantities::{
-    Area, Microlitres, Moment, Nanolitres, Ppb, QuantityError, Seconds, TenthsMm,
+    Area, Microlitres, Moment, Nanolitres, Ppb, QuantityError, Seconds, TenthsCelsius, TenthsMm,
 };
+use wetside::darkroom::sheet::{SheetError, SheetSize};
 use wetside::darkroom::wear::{
     Charge, SheetsPerLitre, WearError, second_bath_wear, share_leaving, sheets_left, used_fraction,
     wear_of,
@@ -79,6 +80,7 @@ proptest! {
     fn topping_up_keeps_what_is_spent_and_never_raises_the_fraction(c in charge(), v in 0_i64..100_000_000) {
         let topped = c.topped_up(Microlitres::new(v).unwrap()).unwrap();
         prop_assert_eq!(topped.spent, c.spent);
+        prop_assert_eq!(topped.charged.get(), c.charged.get() + v);
         prop_assert!(topped.used().unwrap() <= c.used().unwrap());
     }
 
@@ -216,6 +218,38 @@ fn wear_refuses_what_makes_no_sense() {
         depth(Microlitres::of(1), Area::ZERO),
         Err(AgeError::NoVolume)
     );
+}
+
+#[test]
+fn what_is_told_late_takes_effect_at_the_last_event() {
+    let used = Ppb::of(500_000_000);
+    let age = Age::new(used, Moment::new(1_000), Seconds::of(10)).unwrap();
+    let moved = age.stored(Moment::new(400), Seconds::of(20)).unwrap();
+    assert_eq!(
+        (moved.used(), moved.at(), moved.life()),
+        (used, age.at(), Seconds::of(20))
+    );
+    assert_eq!(
+        age.used_at(Moment::new(400)),
+        Ok(used),
+        "nothing grows younger"
+    );
+}
+
+#[test]
+fn what_is_left_is_never_less_than_nothing() {
+    assert_eq!(Ppb::of(840_000_000).rest(), Ppb::of(160_000_000));
+    assert_eq!(Ppb::of(1_050_000_000).rest(), Ppb::ZERO);
+}
+
+#[test]
+fn temperatures_and_sheets_have_ends() {
+    assert!(TenthsCelsius::new(-2_731).is_ok() && TenthsCelsius::new(-2_732).is_err());
+    assert!(TenthsCelsius::new(10_000).is_ok() && TenthsCelsius::new(10_001).is_err());
+    let sheet = |a, b| SheetSize::new(TenthsMm::of(a), TenthsMm::of(b));
+    assert!(sheet(10, 100_000).is_ok());
+    assert_eq!(sheet(9, 100), Err(SheetError::Side));
+    assert_eq!(sheet(100, 100_001), Err(SheetError::Side));
 }
 
 #[test]

@@ -43,14 +43,6 @@ pub async fn head(tx: &mut RoomTx) -> Result<Head> {
     })
 }
 
-/// The next entries in the order of their numbers, at most `most`.
-///
-/// # Errors
-/// That the database is away.
-pub async fn rows_after(tx: &mut RoomTx, after: i64, most: i64) -> Result<Vec<EntryRow>> {
-    store::rows_after(tx, after, most).await
-}
-
 /// Whether the room is a demo of invented people.
 ///
 /// # Errors
@@ -87,19 +79,40 @@ pub async fn write_out(
 }
 
 async fn write_entries(tx: &mut RoomTx, out: &mut (impl Write + Send)) -> Result<i64> {
-    export::write_header(out, tx.room(), is_demo(tx).await?).map_err(refused)?;
+    write_header(tx, out).await?;
     let (mut after, mut entries) = (i64::MIN, 0);
-    loop {
-        let rows = store::rows_after(tx, after, PAGE).await?;
-        for row in &rows {
-            export::write_entry(out, &row.stored()).map_err(refused)?;
-            entries += 1;
-        }
-        match rows.last() {
-            Some(last) => after = last.seq,
-            None => return Ok(entries),
-        }
+    while let Some((last, count)) = write_page(tx, out, after).await? {
+        after = last;
+        entries += count;
     }
+    Ok(entries)
+}
+
+/// Writes a book's first line.
+///
+/// # Errors
+/// That the database is away, or that `out` refuses.
+pub async fn write_header(tx: &mut RoomTx, out: &mut (impl Write + Send)) -> Result<()> {
+    export::write_header(out, tx.room(), is_demo(tx).await?).map_err(refused)
+}
+
+/// Writes the next entries; answers the last one's number and how many they
+/// are, or nothing at the end of the book.
+///
+/// # Errors
+/// That the database is away, or that `out` refuses.
+pub async fn write_page(
+    tx: &mut RoomTx,
+    out: &mut (impl Write + Send),
+    after: i64,
+) -> Result<Option<(i64, i64)>> {
+    let rows = store::rows_after(tx, after, PAGE).await?;
+    let mut count = 0;
+    for row in &rows {
+        export::write_entry(out, &row.stored()).map_err(refused)?;
+        count += 1;
+    }
+    Ok(rows.last().map(|last| (last.seq, count)))
 }
 
 /// Writes checkpoints behind a book's last entry.

@@ -1,0 +1,273 @@
+//! The demo's bench: one line that is good, one to test first, one used up.
+
+use time::Duration;
+use uuid::Uuid;
+
+use super::people::Cast;
+use super::{Stage, missing};
+use crate::bench::actions::{NewLine, NewTray, set_line, set_tray};
+use crate::bench::{self};
+use crate::darkroom::incompatibility::Group;
+use crate::database::Scope;
+use crate::error::Result;
+use crate::identity::Person;
+use crate::mixes::actions::{NewMix, mix};
+use crate::papers::{self, PaperClass, SheetSize};
+use crate::products::actions::{NewDilution, NewProduct, set_product};
+use crate::products::{self, CapacityFigure, Kind, Product};
+use crate::rights::{KeepBench, KeepProducts, Mix, NoteSheets};
+use crate::sheets::NewNote;
+use crate::sheets::actions::note_sheets;
+
+const INVENTED: &str = "invented for the demo";
+const HOUR_S: i64 = 3_600;
+const LITRE_UL: i64 = 1_000_000;
+
+/// What the bench is set up from.
+struct Ground {
+    first_line: Uuid,
+    developer: Product,
+    classes: Vec<PaperClass>,
+    sizes: Vec<SheetSize>,
+}
+
+async fn ground(stage: &Stage) -> Result<Ground> {
+    let scope = Scope {
+        room: stage.room,
+        person: None,
+    };
+    stage
+        .app
+        .database()
+        .reading(scope, |tx| {
+            Box::pin(async move {
+                let lines = bench::lines(tx).await?;
+                let products = products::products(tx).await?;
+                Ok(Ground {
+                    first_line: lines.first().ok_or_else(|| missing("line"))?.id,
+                    developer: products
+                        .into_iter()
+                        .next()
+                        .ok_or_else(|| missing("product"))?,
+                    classes: papers::paper_classes(tx).await?,
+                    sizes: papers::sheet_sizes(tx).await?,
+                })
+            })
+        })
+        .await
+}
+
+/// Sets the bench up and prints on it.
+pub(super) async fn act(stage: &mut Stage, cast: &Cast) -> Result<()> {
+    let ground = ground(stage).await?;
+    stage.before(Duration::days(2));
+    let developer = with_data_sheet(stage, cast, &ground.developer).await?;
+    let stop = product(stage, cast, stop_bath(&ground)).await?;
+    let fixer = product(stage, cast, fixer(&ground)).await?;
+    let first = ground.first_line;
+    let window = line(stage, cast, "Window line").await?;
+    let corner = line(stage, cast, "Corner line").await?;
+    let mut trays = Vec::new();
+    for (line, name) in [
+        (first, "Developer"),
+        (first, "Stop bath"),
+        (first, "Fixer"),
+        (window, "Developer"),
+        (corner, "Developer"),
+        (corner, "Spare tray"),
+    ] {
+        trays.push(tray(stage, cast, line, name).await?);
+    }
+    let dilutions = [developer, stop, fixer, developer, developer];
+    let hours_ago = [3, 3, 3, 7, 6];
+    for ((tray, dilution), hours) in trays.iter().zip(dilutions).zip(hours_ago).rev() {
+        stage.before(Duration::hours(hours));
+        pour(stage, &cast.trained, *tray, dilution).await?;
+    }
+    print(stage, cast, &ground, [first, window, corner]).await
+}
+
+async fn product(stage: &mut Stage, cast: &Cast, new: NewProduct) -> Result<Uuid> {
+    let permit = stage.permit::<KeepProducts>(&cast.steward).await?;
+    let key = stage.key();
+    let done = set_product(&stage.app, &permit, key, new).await?;
+    let id = done.id("product")?;
+    let found = stage
+        .app
+        .database()
+        .reading(permit.scope(), move |tx| {
+            Box::pin(async move { products::product(tx, id).await })
+        })
+        .await?
+        .ok_or_else(|| missing("product"))?;
+    let dilution = found.dilutions.first();
+    Ok(dilution.ok_or_else(|| missing("dilution"))?.id)
+}
+
+/// The starter developer with the safety data a steward would copy in.
+async fn with_data_sheet(stage: &mut Stage, cast: &Cast, developer: &Product) -> Result<Uuid> {
+    let dilutions = developer.dilutions.iter().map(|figures| NewDilution {
+        parts_thousandths: figures.parts_thousandths,
+        tray_life_s: figures.tray_life_s,
+        bottle_life_s: figures.bottle_life_s,
+        life_basis: figures.life_basis.clone(),
+        capacities: figures.capacities.clone(),
+    });
+    let new = NewProduct {
+        id: Some(developer.id),
+        name: developer.name.clone(),
+        kind: developer.kind,
+        groups: developer.groups.clone(),
+        oxidises: developer.oxidises,
+        depth_reference_tenths_mm: developer.depth_reference_tenths_mm,
+        steward_only: false,
+        hazard_codes: codes("H302 H317 H318 H341 H351 H410"),
+        precaution_codes: codes("P280 P305+P351+P338 P302+P352 P308+P313"),
+        data_sheet_on: Some("2026-03-02".to_owned()),
+        is_retired: false,
+        dilutions: dilutions.collect(),
+    };
+    product(stage, cast, new).await
+}
+
+fn codes(text: &str) -> Vec<String> {
+    text.split(' ').map(str::to_owned).collect()
+}
+
+fn stop_bath(ground: &Ground) -> NewProduct {
+    NewProduct {
+        name: "Larchfold stop bath".to_owned(),
+        kind: Kind::StopBath,
+        groups: vec![Group::Acid, Group::StopBath],
+        hazard_codes: codes("H314"),
+        precaution_codes: codes("P280 P303+P361+P353 P305+P351+P338 P310"),
+        dilutions: vec![dilution(ground, 19, 24, [80, 40, 80])],
+        ..invented()
+    }
+}
+
+fn fixer(ground: &Ground) -> NewProduct {
+    NewProduct {
+        name: "Larchfold fixer".to_owned(),
+        kind: Kind::Fixer,
+        groups: vec![Group::Fixer, Group::Thiosulfate, Group::Ammonium],
+        hazard_codes: codes("H319"),
+        precaution_codes: codes("P280 P305+P351+P338"),
+        dilutions: vec![dilution(ground, 4, 48, [40, 20, 40])],
+        ..invented()
+    }
+}
+
+fn invented() -> NewProduct {
+    NewProduct {
+        id: None,
+        name: String::new(),
+        kind: Kind::Developer,
+        groups: Vec::new(),
+        oxidises: false,
+        depth_reference_tenths_mm: 80,
+        steward_only: false,
+        hazard_codes: Vec::new(),
+        precaution_codes: Vec::new(),
+        data_sheet_on: Some("2026-03-02".to_owned()),
+        is_retired: false,
+        dilutions: Vec::new(),
+    }
+}
+
+fn dilution(ground: &Ground, parts: i64, hours: i64, sheets: [i64; 3]) -> NewDilution {
+    let classes = ground.classes.iter().zip(sheets);
+    NewDilution {
+        parts_thousandths: parts * 1_000,
+        tray_life_s: hours * HOUR_S,
+        bottle_life_s: 7 * hours * HOUR_S,
+        life_basis: INVENTED.to_owned(),
+        capacities: classes
+            .map(|(class, sheets)| CapacityFigure {
+                paper_class_id: class.id,
+                sheets_per_litre_thousandths: sheets * 1_000,
+                basis: INVENTED.to_owned(),
+            })
+            .collect(),
+    }
+}
+
+async fn line(stage: &mut Stage, cast: &Cast, name: &str) -> Result<Uuid> {
+    let permit = stage.permit::<KeepBench>(&cast.steward).await?;
+    let new = NewLine {
+        id: None,
+        name: name.to_owned(),
+        position: None,
+        is_retired: false,
+    };
+    let key = stage.key();
+    set_line(&stage.app, &permit, key, new).await?.id("line")
+}
+
+async fn tray(stage: &mut Stage, cast: &Cast, line_id: Uuid, name: &str) -> Result<Uuid> {
+    let permit = stage.permit::<KeepBench>(&cast.steward).await?;
+    let new = NewTray {
+        id: None,
+        line_id,
+        name: name.to_owned(),
+        position: None,
+        inside_long_tenths_mm: 3_400,
+        inside_short_tenths_mm: 2_800,
+        inside_depth_tenths_mm: 650,
+        least_depth_tenths_mm: 100,
+        is_retired: false,
+    };
+    let key = stage.key();
+    set_tray(&stage.app, &permit, key, new).await?.id("tray")
+}
+
+async fn pour(stage: &mut Stage, by: &Person, tray_id: Uuid, dilution_id: Uuid) -> Result<()> {
+    let permit = stage.permit::<Mix>(by).await?;
+    let new = NewMix {
+        tray_id,
+        dilution_id,
+        volume_ul: LITRE_UL,
+    };
+    let key = stage.key();
+    mix(&stage.app, &permit, key, new).await?;
+    Ok(())
+}
+
+/// Who printed how many sheets of which class, where and how many minutes ago.
+async fn print(
+    stage: &mut Stage,
+    cast: &Cast,
+    ground: &Ground,
+    [first, window, corner]: [Uuid; 3],
+) -> Result<()> {
+    let notes = [
+        (corner, &cast.trained, 0, 40, 340),
+        (corner, &cast.member, 1, 22, 280),
+        (window, &cast.trained, 0, 18, 260),
+        (corner, &cast.trained, 0, 18, 200),
+        (window, &cast.member, 1, 20, 150),
+        (first, &cast.trained, 0, 6, 120),
+        (first, &cast.member, 0, 4, 60),
+        (first, &cast.member, 1, 2, 20),
+    ];
+    for (line_id, person, class, sheets, minutes) in notes {
+        stage.before(Duration::minutes(minutes));
+        let permit = stage.permit::<NoteSheets>(person).await?;
+        let class = ground
+            .classes
+            .get(class)
+            .ok_or_else(|| missing("classes"))?;
+        let size = ground.sizes.get(1).ok_or_else(|| missing("sizes"))?;
+        let note = NewNote {
+            line_id,
+            paper_class_id: class.id,
+            sheet_size_id: size.id,
+            sheets,
+            happened_at_us: None,
+        };
+        let key = stage.key();
+        note_sheets(&stage.app, &permit, key, note).await?;
+    }
+    stage.before(Duration::ZERO);
+    Ok(())
+}
