@@ -7,9 +7,9 @@ mod entries;
 mod form;
 pub mod input;
 mod pages;
-mod tray_pages;
 pub mod starter;
 mod store;
+mod tray_pages;
 /// Its pages, as templates want them.
 pub mod views;
 

@@ -85,11 +85,7 @@ pub(super) fn back<R: Right>(app: &App, permit: &Permit<R>) -> Response {
     see_other(app, &format!("/rooms/{slug}/bench"))
 }
 
-async fn bench(
-    State(app): State<App>,
-    permit: Permit<SeeBench>,
-    frame: Frame,
-) -> Result<Response> {
+async fn bench(State(app): State<App>, permit: Permit<SeeBench>, frame: Frame) -> Result<Response> {
     let ground = Ground::read(&app, &permit).await?;
     let form = LineForm {
         key: new_key()?,
@@ -183,7 +179,13 @@ async fn add_line(
     };
     match outcome {
         Ok(_) => Ok(back(&app, &permit)),
-        Err(error) => mend(&bench_page(&permit, &frame, &ground, form, &to_mend(error)?)),
+        Err(error) => mend(&bench_page(
+            &permit,
+            &frame,
+            &ground,
+            form,
+            &to_mend(error)?,
+        )),
     }
 }
 
@@ -195,7 +197,13 @@ async fn line_form(
 ) -> Result<Response> {
     let ground = Ground::read(&app, &permit).await?;
     let line = ground.line(id)?;
-    page(&named(&permit, &frame, &ground, line, &Problems::default())?)
+    page(&named(
+        &permit,
+        &frame,
+        &ground,
+        line,
+        &Problems::default(),
+    )?)
 }
 
 /// A line's page with the name it has.
@@ -271,7 +279,14 @@ async fn retire_line(
 ) -> Result<Response> {
     let ground = Ground::read(&app, &permit).await?;
     let line = ground.line(id)?;
-    match set_line(&app, &permit, read_key(&form.key)?, line_retired(line, true)).await {
+    match set_line(
+        &app,
+        &permit,
+        read_key(&form.key)?,
+        line_retired(line, true),
+    )
+    .await
+    {
         Ok(_) => Ok(back(&app, &permit)),
         Err(error) => mend(&named(&permit, &frame, &ground, line, &to_mend(error)?)?),
     }

@@ -44,7 +44,14 @@ async fn new_form(
     let ground = Ground::read(&app, &permit).await?;
     let form = new_tray(new_key()?, ground.settings.lengths());
     let of = (line, None);
-    page(&form_page(&permit, &frame, &ground, of, form, &Problems::default())?)
+    page(&form_page(
+        &permit,
+        &frame,
+        &ground,
+        of,
+        form,
+        &Problems::default(),
+    )?)
 }
 
 async fn form(
@@ -55,7 +62,13 @@ async fn form(
 ) -> Result<Response> {
     let ground = Ground::read(&app, &permit).await?;
     let none = Problems::default();
-    page(&measured(&permit, &frame, &ground, ground.tray(id)?, &none)?)
+    page(&measured(
+        &permit,
+        &frame,
+        &ground,
+        ground.tray(id)?,
+        &none,
+    )?)
 }
 
 /// A tray's page with the measurements it has.
@@ -161,7 +174,14 @@ async fn retire(
 ) -> Result<Response> {
     let ground = Ground::read(&app, &permit).await?;
     let tray = ground.tray(id)?;
-    match set_tray(&app, &permit, read_key(&form.key)?, tray_retired(tray, true)).await {
+    match set_tray(
+        &app,
+        &permit,
+        read_key(&form.key)?,
+        tray_retired(tray, true),
+    )
+    .await
+    {
         Ok(_) => Ok(back(&app, &permit)),
         Err(error) => mend(&measured(&permit, &frame, &ground, tray, &to_mend(error)?)?),
     }

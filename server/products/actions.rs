@@ -42,8 +42,8 @@ pub struct NewProduct {
     pub data_sheet_on: Option<String>,
     /// Whether it is offered no more.
     pub is_retired: bool,
-    /// How it is used; nothing keeps the dilutions as they are.
-    pub dilutions: Option<Vec<NewDilution>>,
+    /// How it is used.
+    pub dilutions: Vec<NewDilution>,
 }
 
 /// A dilution as somebody wants it.
@@ -61,7 +61,7 @@ pub struct NewDilution {
     pub capacities: Vec<CapacityFigure>,
 }
 
-/// Adds or changes a product.
+/// Adds or changes a product, with all its dilutions.
 ///
 /// # Errors
 /// A name or a dilution that is there already; a paper class that is not there.
@@ -73,12 +73,35 @@ pub async fn set_product(
 ) -> Result<Done> {
     permit
         .write(app, key, &new.clone(), move |book| {
-            Box::pin(async move { write_product(book, new).await })
+            Box::pin(async move { write_product(book, new, Dilutions::AsWanted).await })
         })
         .await
 }
 
-async fn write_product(book: &mut Book<'_>, new: NewProduct) -> Result<()> {
+/// Adds or changes a product and leaves the dilutions that it has alone.
+///
+/// # Errors
+/// A name that is there already.
+pub async fn describe_product(
+    app: &App,
+    permit: &Permit<KeepProducts>,
+    key: Key,
+    new: NewProduct,
+) -> Result<Done> {
+    permit
+        .write(app, key, &new.clone(), move |book| {
+            Box::pin(async move { write_product(book, new, Dilutions::AsTheyAre).await })
+        })
+        .await
+}
+
+/// Which dilutions a product has after it was set.
+enum Dilutions {
+    AsWanted,
+    AsTheyAre,
+}
+
+async fn write_product(book: &mut Book<'_>, new: NewProduct, which: Dilutions) -> Result<()> {
     let there = store::products(book.tx()).await?;
     if there
         .iter()
@@ -96,12 +119,12 @@ async fn write_product(book: &mut Book<'_>, new: NewProduct) -> Result<()> {
         None if there.len() >= MOST => return Err(Error::Refused(Problem::TooMany(MOST))),
         None => None,
     };
-    let dilutions = match &new.dilutions {
-        Some(wanted) => {
-            check_classes(book, wanted).await?;
-            figured(book, old, wanted)?
+    let dilutions = match which {
+        Dilutions::AsWanted => {
+            check_classes(book, &new.dilutions).await?;
+            figured(book, old, &new.dilutions)?
         }
-        None => old.map_or_else(Vec::new, |old| old.dilutions.clone()),
+        Dilutions::AsTheyAre => old.map_or_else(Vec::new, |old| old.dilutions.clone()),
     };
     let entry = ProductSet {
         id: old.map_or_else(|| book.new_id(), |old| old.id),

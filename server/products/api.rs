@@ -236,7 +236,7 @@ impl ProductIn {
                 .unwrap_or_default(),
             data_sheet_on: problems.take("data_sheet_on", sheet).flatten(),
             is_retired: self.is_retired,
-            dilutions: Some(dilutions(self.dilutions, &mut problems)),
+            dilutions: dilutions(self.dilutions, &mut problems),
         };
         match problems.is_empty() {
             true => Ok(new),

@@ -104,8 +104,7 @@ fn settled(id: Uuid, old: Option<&DilutionFigures>, change: DilutionChange) -> D
     });
     let kept: Vec<CapacityFigure> = kept.cloned().collect();
     let capacities = wanted.capacities.into_iter().map(|figure| {
-        let is_same_class =
-            |old: &&CapacityFigure| old.paper_class_id == figure.paper_class_id;
+        let is_same_class = |old: &&CapacityFigure| old.paper_class_id == figure.paper_class_id;
         let is_changed = there.iter().find(is_same_class).is_some_and(|old| {
             old.sheets_per_litre_thousandths != figure.sheets_per_litre_thousandths
         });

@@ -65,7 +65,9 @@ pub(super) fn read_product(
     let groups = problems.take("groups", read_groups(&form.groups));
     let hazards = read_codes(&form.hazard_codes, |codes| input::hazard_codes(codes));
     let hazards = problems.take("hazard_codes", hazards);
-    let precautions = read_codes(&form.precaution_codes, |codes| input::precaution_codes(codes));
+    let precautions = read_codes(&form.precaution_codes, |codes| {
+        input::precaution_codes(codes)
+    });
     let precautions = problems.take("precaution_codes", precautions);
     let sheet = match form.data_sheet_on.trim() {
         "" => Ok(None),
@@ -90,7 +92,7 @@ pub(super) fn read_product(
         precaution_codes: precautions.unwrap_or_default(),
         data_sheet_on: sheet.flatten(),
         is_retired: old.is_some_and(|old| old.is_retired),
-        dilutions: None,
+        dilutions: Vec::new(),
     })
 }
 
@@ -289,10 +291,7 @@ mod tests {
     fn codes_may_be_parted_by_anything_and_joined_with_room() {
         let read = |typed| read_codes(typed, |codes| input::precaution_codes(codes));
         let codes = ["P280", "P305+P351+P338", "P501"].map(str::to_owned);
-        assert_eq!(
-            read("P280, P305 + P351+ P338;\nP501"),
-            Ok(codes.to_vec())
-        );
+        assert_eq!(read("P280, P305 + P351+ P338;\nP501"), Ok(codes.to_vec()));
         assert_eq!(read(" "), Ok(Vec::new()));
         assert_eq!(read("P28"), Err(Problem::NotACode("P28".to_owned())));
     }

@@ -4,7 +4,7 @@ use axum::extract::{Path, State};
 use axum::response::Response;
 use uuid::Uuid;
 
-use super::actions::{Retiring, retire_product, set_product};
+use super::actions::{Retiring, describe_product, retire_product};
 use super::entries::group_text;
 use super::form::{new_product, of_product, read_product};
 use super::views::{
@@ -241,7 +241,7 @@ async fn add(
 ) -> Result<Response> {
     let settings = settings(&app, &permit).await?;
     let outcome = match read_product(&form, None, settings.numbers()) {
-        Ok(new) => set_product(&app, &permit, read_key(&form.key)?, new).await,
+        Ok(new) => describe_product(&app, &permit, read_key(&form.key)?, new).await,
         Err(problems) => Err(Error::Invalid(problems)),
     };
     match outcome {
@@ -275,7 +275,7 @@ async fn change(
     let ground = Ground::read(&app, &permit, id).await?;
     let of = (Some(&ground.product), &ground.settings);
     let outcome = match read_product(&form, of.0, ground.settings.numbers()) {
-        Ok(new) => set_product(&app, &permit, read_key(&form.key)?, new).await,
+        Ok(new) => describe_product(&app, &permit, read_key(&form.key)?, new).await,
         Err(problems) => Err(Error::Invalid(problems)),
     };
     match outcome {

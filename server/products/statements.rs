@@ -29,26 +29,50 @@ const STATEMENTS: &[(&str, &str)] = &[
     ("H336", "May cause drowsiness or dizziness."),
     ("H341", "Suspected of causing genetic defects."),
     ("H351", "Suspected of causing cancer."),
-    ("H361", "Suspected of damaging fertility or the unborn child."),
+    (
+        "H361",
+        "Suspected of damaging fertility or the unborn child.",
+    ),
     (
         "H373",
         "May cause damage to organs through prolonged or repeated exposure.",
     ),
     ("H400", "Very toxic to aquatic life."),
-    ("H410", "Very toxic to aquatic life with long lasting effects."),
+    (
+        "H410",
+        "Very toxic to aquatic life with long lasting effects.",
+    ),
     ("H411", "Toxic to aquatic life with long lasting effects."),
     ("H412", "Harmful to aquatic life with long lasting effects."),
     ("EUH031", "Contact with acids liberates toxic gas."),
     ("EUH032", "Contact with acids liberates very toxic gas."),
-    ("EUH066", "Repeated exposure may cause skin dryness or cracking."),
-    ("P260", "Do not breathe dust, fume, gas, mist, vapours or spray."),
+    (
+        "EUH066",
+        "Repeated exposure may cause skin dryness or cracking.",
+    ),
+    (
+        "P260",
+        "Do not breathe dust, fume, gas, mist, vapours or spray.",
+    ),
     ("P264", "Wash thoroughly after handling."),
-    ("P270", "Do not eat, drink or smoke when using this product."),
-    ("P272", "Contaminated work clothing should not be allowed out of the workplace."),
+    (
+        "P270",
+        "Do not eat, drink or smoke when using this product.",
+    ),
+    (
+        "P272",
+        "Contaminated work clothing should not be allowed out of the workplace.",
+    ),
     ("P273", "Avoid release to the environment."),
-    ("P280", "Wear protective gloves, protective clothing, eye protection and face protection as the sheet says."),
+    (
+        "P280",
+        "Wear protective gloves, protective clothing, eye protection and face protection as the sheet says.",
+    ),
     ("P405", "Store locked up."),
-    ("P501", "Dispose of contents and container as the sheet and local rules say."),
+    (
+        "P501",
+        "Dispose of contents and container as the sheet and local rules say.",
+    ),
 ];
 
 /// The text of a statement.
