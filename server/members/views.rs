@@ -10,7 +10,7 @@ use crate::web::shell::Shell;
 
 /// May a member come in?
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Standing {
+pub enum Access {
     /// Yes.
     Active,
     /// Not until restored.
@@ -31,7 +31,7 @@ pub struct MemberRow {
     /// The role.
     pub role: RoleShown,
     /// May they come in?
-    pub standing: Standing,
+    pub access: Access,
 }
 
 /// An invitation that waits.
@@ -104,7 +104,7 @@ pub struct MemberPage {
     /// The role.
     pub role: RoleShown,
     /// May they come in?
-    pub standing: Standing,
+    pub access: Access,
     /// When they joined.
     pub joined: Moment,
     /// As typed, or the role they have.

@@ -7,7 +7,7 @@ use wetside::identity::views::{
     TokenRow, TokensPage,
 };
 use wetside::members::views::{
-    InvitationRow, InviteForm, MemberPage, MemberRow, MembersPage, RoleForm, Standing,
+    Access, InvitationRow, InviteForm, MemberPage, MemberRow, MembersPage, RoleForm,
 };
 use wetside::rooms::views::{RoomShown, RoomsPage};
 use wetside::web::fields::{Choice, Problems};
@@ -173,12 +173,12 @@ fn rooms_none(shell: Shell) -> String {
 }
 
 fn members(shell: Shell) -> String {
-    let row = |number, name: &str, role, standing| MemberRow {
+    let row = |number, name: &str, role, access| MemberRow {
         id: format!("m{number}"),
         number,
         name: name.to_owned(),
         role,
-        standing,
+        access,
     };
     let page = MembersPage {
         shell: Shell {
@@ -186,14 +186,14 @@ fn members(shell: Shell) -> String {
             ..shell
         },
         members: vec![
-            row(1, "Ines Vatry", RoleShown::Steward, Standing::Active),
-            row(2, "Tomasz Orlen", RoleShown::Trained, Standing::Active),
-            row(3, "Mirea Dunst", RoleShown::Member, Standing::Suspended),
+            row(1, "Ines Vatry", RoleShown::Steward, Access::Active),
+            row(2, "Tomasz Orlen", RoleShown::Trained, Access::Active),
+            row(3, "Mirea Dunst", RoleShown::Member, Access::Suspended),
             row(
                 4,
                 "Pell Ashgrove-Okonta",
                 RoleShown::Treasurer,
-                Standing::Ended,
+                Access::Ended,
             ),
         ],
         invitations: vec![InvitationRow {
@@ -223,7 +223,7 @@ fn member(shell: Shell) -> String {
         number: 3,
         name: "Mirea Dunst".to_owned(),
         role: RoleShown::Member,
-        standing: Standing::Active,
+        access: Access::Active,
         joined: moment("Mon 2 Feb 2026"),
         form: RoleForm {
             key: "k".to_owned(),
