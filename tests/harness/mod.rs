@@ -6,7 +6,5 @@ mod page;
 mod server;
 mod stage;
 
-pub(crate) use browser::{Answer, Browser};
-pub(crate) use page::Page;
-pub(crate) use server::{Installation, alone, shared};
-pub(crate) use stage::{Bench, Cast, START, Stage, scenario, scenario_alone};
+pub(crate) use browser::Browser;
+pub(crate) use stage::{Bench, PASSWORD, START, Stage, new_key, scenario, scenario_alone};

@@ -178,7 +178,10 @@ impl Stage {
     /// A browser that this person is logged in with.
     pub(crate) async fn browser(&self, person: &Person) -> Browser {
         let app = &self.installation.app;
-        let client = Client::default();
+        let client = Client {
+            address: std::net::Ipv4Addr::LOCALHOST.into(),
+            agent: "tests".to_owned(),
+        };
         let entered = accounts::enter(app, &client, None, person.id).await.unwrap();
         let mut browser = Browser::new(app);
         browser.keep(app.address().session_cookie(), entered.session.reveal());
