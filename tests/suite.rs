@@ -6,6 +6,7 @@ mod book;
 mod cluster;
 mod darkroom;
 mod golden;
+mod identity;
 mod look;
 mod reference;
 mod verifier;

@@ -8,8 +8,10 @@ pub mod actions;
 /// Its routes of the API.
 pub mod api;
 mod entries;
+pub mod join_pages;
 mod joining;
 mod machine;
+pub mod pages;
 mod store;
 /// Its pages, as templates want them.
 pub mod views;

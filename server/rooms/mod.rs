@@ -7,6 +7,8 @@ pub mod actions;
 /// Its routes of the API.
 pub mod api;
 mod entries;
+mod form;
+pub mod pages;
 mod read;
 mod settings;
 mod store;
