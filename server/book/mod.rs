@@ -3,7 +3,7 @@
 //! A kind of entry that is not shown to somebody still has its number: the
 //! numbering stays whole, and nothing else of it leaves the database.
 
-mod api;
+pub mod api;
 mod ask;
 mod checkpoint_pages;
 pub mod checkpoints;
