@@ -2,12 +2,12 @@
 
 mod access;
 mod api;
+mod bench_day;
 mod book;
 mod cluster;
 mod darkroom;
 mod golden;
 mod harness;
-mod bench_day;
 mod identity;
 mod look;
 mod reference;

@@ -6,5 +6,6 @@ mod page;
 mod server;
 mod stage;
 
-pub(crate) use browser::Browser;
+pub(crate) use browser::{Answer, Browser};
+pub(crate) use server::{Installation, shared};
 pub(crate) use stage::{Bench, PASSWORD, START, Stage, new_key, scenario, scenario_alone};
