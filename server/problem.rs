@@ -66,6 +66,8 @@ pub enum Problem {
     ClosesBeforeOpening,
     /// The long side is shorter than the short side.
     SidesSwapped,
+    /// Opening hours of another number of days.
+    NotSevenDays,
     /// The same thing stands in the list before.
     Twice,
     /// What covers a print is more than the tray is deep.
@@ -174,6 +176,11 @@ impl Problems {
     /// Adds a field's problem.
     pub fn add(&mut self, field: impl Into<String>, problem: Problem) {
         self.0.push((field.into(), problem));
+    }
+
+    /// Adds all of another list.
+    pub fn append(&mut self, others: Self) {
+        self.0.extend(others.0);
     }
 
     /// Keeps what was read, or notes the problem and answers nothing.

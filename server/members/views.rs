@@ -3,7 +3,7 @@
 use askama::Template;
 use serde::Deserialize;
 
-use crate::identity::views::RoleShown;
+use crate::identity::views::{LinkFor, RoleShown};
 use crate::web::dates::Moment;
 use crate::web::fields::Problems;
 use crate::web::shell::Shell;
@@ -39,8 +39,8 @@ pub struct MemberRow {
 pub struct InvitationRow {
     /// Its id, for `POST /members/invitations/{id}/revoke`.
     pub id: String,
-    /// The role it gives.
-    pub role: RoleShown,
+    /// What it is for.
+    pub link_for: LinkFor,
     /// Who made it.
     pub made_by: String,
     /// When it ends.

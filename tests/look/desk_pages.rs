@@ -9,7 +9,7 @@ use wetside::book::views::{
     EntryPage,
 };
 use wetside::notices::views::{NoticeRow, NoticesPage};
-use wetside::papers::views::{ClassPage, ClassRow, PapersForm, PapersPage, SizePage, SizeRow};
+use wetside::papers::views::{ClassRow, PapersForm, PapersPage, SizeRow};
 use wetside::products::views::{
     CapacityField, CapacityShown, CodeShown, DilutionForm, DilutionFormPage, DilutionShown,
     ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
@@ -28,8 +28,6 @@ pub(crate) const PAGES: &[Page] = &[
     ("line", line),
     ("tray-form", tray_form),
     ("papers", papers),
-    ("size-form", size_form),
-    ("class-form", class_form),
     ("products", products),
     ("product", product),
     ("product-form", product_form),
@@ -126,40 +124,6 @@ fn retired_row(name: &str, restore: &str) -> RetiredRow {
         name: name.to_owned(),
         restore: restore.to_owned(),
     }
-}
-
-fn size_form(shell: Shell) -> String {
-    let page = SizePage {
-        shell,
-        id: "s1".to_owned(),
-        form: PapersForm {
-            key: "k".to_owned(),
-            size_name: "5×7 in".to_owned(),
-            long: "127".to_owned(),
-            short: "177.8".to_owned(),
-            class_name: String::new(),
-        },
-        problems: Problems::one(
-            "long",
-            "The long side is shorter than the short side. Swap them.",
-        ),
-        unit: "mm".to_owned(),
-    };
-    page.render().unwrap()
-}
-
-fn class_form(shell: Shell) -> String {
-    let page = ClassPage {
-        shell,
-        id: "c1".to_owned(),
-        form: PapersForm {
-            key: "k".to_owned(),
-            class_name: "RC".to_owned(),
-            ..PapersForm::default()
-        },
-        problems: Problems::none(),
-    };
-    page.render().unwrap()
 }
 
 fn papers(shell: Shell) -> String {

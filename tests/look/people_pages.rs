@@ -102,7 +102,7 @@ fn reset(shell: Shell) -> String {
         shell: outside(shell),
         name: "Mirea Dunst".to_owned(),
         log_in_name: "mirea".to_owned(),
-        problems: Problems::one("password", "Enter at least 12 characters."),
+        problems: Problems::one("password", "Enter at least 10 characters."),
     };
     page.render().unwrap()
 }
@@ -126,6 +126,8 @@ fn account(shell: Shell) -> String {
     let page = AccountPage {
         shell: roomless(shell),
         name: "Ines Vatry".to_owned(),
+        typed_name: "Ines Vatry".to_owned(),
+        seen_until: "1".to_owned(),
         log_in_name: "ines".to_owned(),
         problems: Problems::none(),
         sessions: vec![session("1", "A browser on a phone", true), session("2", "A browser on a desk", false)],
@@ -198,7 +200,7 @@ fn members(shell: Shell) -> String {
         ],
         invitations: vec![InvitationRow {
             id: "i1".to_owned(),
-            role: RoleShown::Member,
+            link_for: LinkFor::Joining(RoleShown::Member),
             made_by: "Ines Vatry".to_owned(),
             expires: moment("Fri 27 Nov, 17:02"),
         }],
