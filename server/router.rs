@@ -179,9 +179,9 @@ pub fn pages() -> Pages {
         .and(trays::pages())
         .and(mixes::pages())
         .and(sheets::pages())
+        .and(bench::pages())
         .and(papers::pages())
         .and(products::pages())
-        .and(bench::pages())
         .and(book::pages())
         .and(notices::pages())
 }
