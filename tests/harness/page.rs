@@ -41,7 +41,9 @@ impl Page {
 
     /// Everything the page says in its main part.
     pub(crate) fn main(&self) -> String {
-        self.first("main").or_else(|| self.first("body")).unwrap_or_default()
+        self.first("main")
+            .or_else(|| self.first("body"))
+            .unwrap_or_default()
     }
 
     /// What the page says is wrong: field name and sentence.
@@ -143,7 +145,10 @@ fn labels_of(form: ElementRef<'_>) -> Vec<(String, String, Option<String>)> {
             let name = element.attr("name").unwrap_or_default().to_owned();
             let value = element.attr("value").unwrap_or_default().to_owned();
             let own = selector(".target-name");
-            let words = label.select(&own).next().map_or_else(|| text_of(label), text_of);
+            let words = label
+                .select(&own)
+                .next()
+                .map_or_else(|| text_of(label), text_of);
             found.push((words, name, Some(value)));
         } else if let Some(id) = label.value().attr("for") {
             let name = id.strip_prefix("field-").unwrap_or(id);
@@ -164,7 +169,10 @@ pub(crate) struct Form {
 impl Form {
     /// Writes into the field with this label.
     pub(crate) fn fill(mut self, label: &str, value: &str) -> Self {
-        let found = self.labels.iter().find(|(words, _, of)| words == label && of.is_none());
+        let found = self
+            .labels
+            .iter()
+            .find(|(words, _, of)| words == label && of.is_none());
         let name = found.map(|(_, name, _)| name.clone());
         let name = name.unwrap_or_else(|| panic!("no field {label:?} in {:?}", self.labels));
         self.set(&name, value);
@@ -173,9 +181,13 @@ impl Form {
 
     /// Takes the choice with this label, or ticks its box.
     pub(crate) fn choose(mut self, label: &str) -> Self {
-        let found = self.labels.iter().find(|(words, _, of)| words == label && of.is_some());
+        let found = self
+            .labels
+            .iter()
+            .find(|(words, _, of)| words == label && of.is_some());
         let found = found.cloned();
-        let (_, name, value) = found.unwrap_or_else(|| panic!("no choice {label:?} in {:?}", self.labels));
+        let (_, name, value) =
+            found.unwrap_or_else(|| panic!("no choice {label:?} in {:?}", self.labels));
         self.set(&name, &value.unwrap_or_default());
         self
     }

@@ -78,7 +78,9 @@ async fn connect_to(options: &PgConnectOptions) -> PgConnection {
 }
 
 async fn run(db: &mut PgConnection, statement: &str) {
-    db.execute(AssertSqlSafe(statement.to_owned())).await.unwrap();
+    db.execute(AssertSqlSafe(statement.to_owned()))
+        .await
+        .unwrap();
 }
 
 /// A program over a database of the test server.

@@ -46,7 +46,7 @@ fn bench_tray(id: &str, name: &str) -> BenchTray {
         id: id.to_owned(),
         name: name.to_owned(),
         inside: "300 × 250 mm, 65 mm deep; least depth 10 mm".to_owned(),
-        least_volume: "at least 750 ml".to_owned(),
+        least_volume: "750 ml covers a print, 4.88 L fills it to the rim".to_owned(),
         drawing: TrayDrawing::new(shape(), Standing::NothingRecorded, None, ""),
     }
 }
@@ -223,8 +223,8 @@ fn product(shell: Shell) -> String {
         is_retired: false,
         version: 2,
         dilutions: vec![
-            dilution_shown("d1", "1+9", ("100 sheets / L", "50 sheets / L")),
-            dilution_shown("d2", "1+14", ("70 sheets / L", "40 sheets / L")),
+            dilution_shown("d1", "1+9", ("100 sheets", "50 sheets")),
+            dilution_shown("d2", "1+14", ("70 sheets", "40 sheets")),
         ],
         hazards: vec![
             code("H317", "May cause an allergic skin reaction."),
