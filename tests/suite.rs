@@ -8,6 +8,7 @@ mod darkroom;
 mod desk;
 mod golden;
 mod harness;
+mod bench_day;
 mod identity;
 mod look;
 mod reference;
