@@ -90,10 +90,7 @@ fn a_note_taken_back_gives_back_exactly_what_it_took() {
         undo(app, &permit, new_key(), wanted.clone()).await.unwrap();
         assert_eq!(stage.spent_nl(&bench).await, before);
         let again = undo(app, &permit, new_key(), wanted).await;
-        assert!(matches!(
-            again,
-            Err(Error::Refused(Problem::AlreadyUndone))
-        ));
+        assert!(matches!(again, Err(Error::Refused(Problem::AlreadyUndone))));
     });
 }
 

@@ -2,13 +2,13 @@
 
 mod access;
 mod api;
+mod bench_day;
 mod book;
 mod cluster;
 mod darkroom;
 mod desk;
 mod golden;
 mod harness;
-mod bench_day;
 mod identity;
 mod look;
 mod reference;

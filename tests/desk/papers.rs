@@ -17,7 +17,7 @@ fn a_size_is_added_changed_retired_and_brought_back() {
         let row = page.page().all("tr").into_iter();
         let row: Vec<String> = row.filter(|row| row.starts_with("13×18 cm")).collect();
         // 180 × 130 mm over 203.2 × 254 mm (1 in = 25.4 mm exactly) is 0.4534.
-        assert_eq!(row, ["13×18 cm 180 × 130 mm 0.45 Change 13×18 cm"]);
+        assert_eq!(row, ["13×18 cm180 × 130 mm0.45Change 13×18 cm"]);
 
         let page = desk.follow(&page, "Change 13×18 cm").await;
         let form = page.page().form("Keep the change").unwrap();

@@ -18,7 +18,7 @@ fn a_new_room_has_a_developer_that_nobody_can_mix_yet() {
         assert!(said.contains("nobody can mix this product"), "{said}");
         // 100 sheets of RC a litre at 1+9: common practice, no source.
         assert!(
-            said.contains("RC common practice, no source 100 sheets"),
+            said.contains("A litre, RCcommon practice, no source100 sheets"),
             "{said}"
         );
         assert!(said.contains("That says nothing about it"), "{said}");

@@ -9,4 +9,4 @@ mod stage;
 pub(crate) use browser::{Answer, Browser};
 pub(crate) use page::Page;
 pub(crate) use server::{Installation, alone, shared};
-pub(crate) use stage::{Bench, Cast, START, Stage, scenario, scenario_alone};
+pub(crate) use stage::{Bench, Cast, START, Stage, new_key, scenario, scenario_alone};

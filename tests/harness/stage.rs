@@ -14,9 +14,9 @@ use wetside::identity::accounts::{self, NewAccount};
 use wetside::identity::names::LogInName;
 use wetside::identity::passwords::Password;
 use wetside::identity::{Client, Permit, Person, permit_for};
-use wetside::logbook::verify::verify;
 use wetside::kinds::KINDS;
 use wetside::logbook::vault::Vault;
+use wetside::logbook::verify::verify;
 use wetside::logbook::{Asked, Author, Key, Recording, fingerprint};
 use wetside::mixes::actions::{NewMix, mix};
 use wetside::products::actions::{NewDilution, NewProduct, set_product};
@@ -178,8 +178,13 @@ impl Stage {
     /// A browser that this person is logged in with.
     pub(crate) async fn browser(&self, person: &Person) -> Browser {
         let app = &self.installation.app;
-        let client = Client::default();
-        let entered = accounts::enter(app, &client, None, person.id).await.unwrap();
+        let client = Client {
+            address: std::net::Ipv4Addr::LOCALHOST.into(),
+            agent: String::new(),
+        };
+        let entered = accounts::enter(app, &client, None, person.id)
+            .await
+            .unwrap();
         let mut browser = Browser::new(app);
         browser.keep(app.address().session_cookie(), entered.session.reveal());
         browser
@@ -212,10 +217,18 @@ impl Stage {
         let app = &self.installation.app;
         let (line, product, classes, size) = self.found_things().await;
         let (product, dilution) = self.with_data_sheet(product).await;
-        let permit = self.permit::<rights::KeepBench>(&self.cast.steward).await.unwrap();
-        let tray = set_tray(app, &permit, new_key(), tray_on(line)).await.unwrap();
+        let permit = self
+            .permit::<rights::KeepBench>(&self.cast.steward)
+            .await
+            .unwrap();
+        let tray = set_tray(app, &permit, new_key(), tray_on(line))
+            .await
+            .unwrap();
         let tray = tray.id("tray").unwrap();
-        let permit = self.permit::<rights::Mix>(&self.cast.trained).await.unwrap();
+        let permit = self
+            .permit::<rights::Mix>(&self.cast.trained)
+            .await
+            .unwrap();
         let new = NewMix {
             tray_id: tray,
             dilution_id: dilution,
