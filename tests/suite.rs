@@ -6,6 +6,7 @@ mod bench_day;
 mod book;
 mod cluster;
 mod darkroom;
+mod desk;
 mod golden;
 mod harness;
 mod identity;

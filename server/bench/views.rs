@@ -17,7 +17,7 @@ pub struct BenchTray {
     pub name: String,
     /// `300 × 250 mm, 65 mm deep; least depth 10 mm`.
     pub inside: String,
-    /// What covers a print and what it holds: `at least 750 ml, 4.88 L to the rim`.
+    /// What covers a print and what it holds: `750 ml covers a print, 4.88 L fills it to the rim`.
     pub least_volume: String,
     /// The empty tray.
     pub drawing: TrayDrawing,

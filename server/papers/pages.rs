@@ -177,14 +177,15 @@ async fn write_size(
     form: &PapersForm,
     id: Option<Uuid>,
 ) -> Result<Option<Problems>> {
+    let is_retired = match id {
+        Some(id) => ground.size(id)?.is_retired,
+        None => false,
+    };
     let mut new = match read_size(form, id, ground.settings.lengths()) {
         Ok(new) => new,
         Err(problems) => return Ok(Some(problems)),
     };
-    new.is_retired = match id {
-        Some(id) => ground.size(id)?.is_retired,
-        None => false,
-    };
+    new.is_retired = is_retired;
     match set_sheet_size(app, permit, read_key(&form.key)?, new).await {
         Ok(_) => Ok(None),
         Err(error) => Ok(Some(renamed(&to_mend(error)?, &[("name", "size_name")]))),
@@ -291,14 +292,15 @@ async fn write_class(
     form: &PapersForm,
     id: Option<Uuid>,
 ) -> Result<Option<Problems>> {
+    let is_retired = match id {
+        Some(id) => ground.class(id)?.is_retired,
+        None => false,
+    };
     let mut new = match read_class(form, id) {
         Ok(new) => new,
         Err(problems) => return Ok(Some(problems)),
     };
-    new.is_retired = match id {
-        Some(id) => ground.class(id)?.is_retired,
-        None => false,
-    };
+    new.is_retired = is_retired;
     match set_paper_class(app, permit, read_key(&form.key)?, new).await {
         Ok(_) => Ok(None),
         Err(error) => Ok(Some(renamed(&to_mend(error)?, &[("name", "class_name")]))),

@@ -44,7 +44,7 @@ pub struct ProductsPage {
 pub struct CapacityShown {
     /// The paper class.
     pub paper_class: String,
-    /// `100 sheets of 8×10 in per litre`.
+    /// What a litre takes, in sheets of 8×10 in: `100 sheets`.
     pub takes: String,
     /// `common practice, no source`.
     pub basis: String,

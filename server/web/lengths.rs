@@ -63,7 +63,7 @@ impl Lengths {
     #[must_use]
     pub fn sides(self, long_tenths_mm: i64, short_tenths_mm: i64) -> String {
         let long = self.value(long_tenths_mm);
-        format!("{long} × {}", self.words(short_tenths_mm))
+        format!("{long}\u{a0}×\u{a0}{}", self.words(short_tenths_mm))
     }
 }
 
@@ -93,9 +93,12 @@ mod tests {
     fn sides_carry_their_unit_once() {
         assert_eq!(
             lengths(",", false).sides(2_540, 2_032),
-            "254 × 203,2\u{a0}mm"
+            "254\u{a0}×\u{a0}203,2\u{a0}mm"
         );
-        assert_eq!(lengths(".", true).sides(2_540, 2_032), "10 × 8\u{a0}in");
+        assert_eq!(
+            lengths(".", true).sides(2_540, 2_032),
+            "10\u{a0}×\u{a0}8\u{a0}in"
+        );
     }
 
     proptest! {

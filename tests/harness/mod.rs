@@ -7,5 +7,6 @@ mod server;
 mod stage;
 
 pub(crate) use browser::{Answer, Browser};
-pub(crate) use server::{Installation, shared};
-pub(crate) use stage::{Bench, PASSWORD, START, Stage, new_key, scenario, scenario_alone};
+pub(crate) use page::Page;
+pub(crate) use server::{Installation, alone, shared};
+pub(crate) use stage::{Bench, Cast, PASSWORD, START, Stage, new_key, scenario, scenario_alone};

@@ -9,7 +9,7 @@ use wetside::book::views::{
     EntryPage,
 };
 use wetside::notices::views::{NoticeRow, NoticesPage};
-use wetside::papers::views::{ClassPage, ClassRow, PapersForm, PapersPage, SizePage, SizeRow};
+use wetside::papers::views::{ClassRow, PapersForm, PapersPage, SizeRow};
 use wetside::products::views::{
     CapacityField, CapacityShown, CodeShown, DilutionForm, DilutionFormPage, DilutionShown,
     ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
@@ -28,8 +28,6 @@ pub(crate) const PAGES: &[Page] = &[
     ("line", line),
     ("tray-form", tray_form),
     ("papers", papers),
-    ("size-form", size_form),
-    ("class-form", class_form),
     ("products", products),
     ("product", product),
     ("product-form", product_form),
@@ -48,7 +46,7 @@ fn bench_tray(id: &str, name: &str) -> BenchTray {
         id: id.to_owned(),
         name: name.to_owned(),
         inside: "300 × 250 mm, 65 mm deep; least depth 10 mm".to_owned(),
-        least_volume: "at least 750 ml".to_owned(),
+        least_volume: "750 ml covers a print, 4.88 L fills it to the rim".to_owned(),
         drawing: TrayDrawing::new(shape(), Standing::NothingRecorded, None, ""),
     }
 }
@@ -126,40 +124,6 @@ fn retired_row(name: &str, restore: &str) -> RetiredRow {
         name: name.to_owned(),
         restore: restore.to_owned(),
     }
-}
-
-fn size_form(shell: Shell) -> String {
-    let page = SizePage {
-        shell,
-        id: "s1".to_owned(),
-        form: PapersForm {
-            key: "k".to_owned(),
-            size_name: "5×7 in".to_owned(),
-            long: "127".to_owned(),
-            short: "177.8".to_owned(),
-            class_name: String::new(),
-        },
-        problems: Problems::one(
-            "long",
-            "The long side is shorter than the short side. Swap them.",
-        ),
-        unit: "mm".to_owned(),
-    };
-    page.render().unwrap()
-}
-
-fn class_form(shell: Shell) -> String {
-    let page = ClassPage {
-        shell,
-        id: "c1".to_owned(),
-        form: PapersForm {
-            key: "k".to_owned(),
-            class_name: "RC".to_owned(),
-            ..PapersForm::default()
-        },
-        problems: Problems::none(),
-    };
-    page.render().unwrap()
 }
 
 fn papers(shell: Shell) -> String {
@@ -259,8 +223,8 @@ fn product(shell: Shell) -> String {
         is_retired: false,
         version: 2,
         dilutions: vec![
-            dilution_shown("d1", "1+9", ("100 sheets / L", "50 sheets / L")),
-            dilution_shown("d2", "1+14", ("70 sheets / L", "40 sheets / L")),
+            dilution_shown("d1", "1+9", ("100 sheets", "50 sheets")),
+            dilution_shown("d2", "1+14", ("70 sheets", "40 sheets")),
         ],
         hazards: vec![
             code("H317", "May cause an allergic skin reaction."),

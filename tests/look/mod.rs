@@ -11,6 +11,7 @@ mod colours;
 mod desk_pages;
 mod note_pages;
 mod other_pages;
+mod paper_pages;
 mod people_pages;
 mod rules;
 
@@ -25,6 +26,7 @@ pub(crate) fn pages() -> Vec<Page> {
     [
         bench_pages::PAGES,
         desk_pages::PAGES,
+        paper_pages::PAGES,
         note_pages::PAGES,
         other_pages::PAGES,
         people_pages::PAGES,

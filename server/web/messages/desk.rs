@@ -76,7 +76,7 @@ pub fn retire_tray(name: &str) -> Question {
 /// How much covers a print in a tray, and how much it holds.
 #[must_use]
 pub fn volumes(least: &str, holds: &str) -> String {
-    format!("at least {least}, {holds} to the rim")
+    format!("{least} covers a print, {holds} fills it to the rim")
 }
 
 /// A tray's inside, its sides with their unit.

@@ -55,11 +55,11 @@ pub const fn group(group: Group) -> (&'static str, &'static str) {
     }
 }
 
-/// How much paper a litre takes.
+/// How much paper a litre takes, in sheets of 8×10 in.
 #[must_use]
 pub fn takes(sheets_per_litre_thousandths: i64, numbers: Numbers) -> String {
     let sheets = numbers.decimal(sheets_per_litre_thousandths, 3);
-    format!("{sheets} sheets of 8×10\u{a0}in per litre")
+    format!("{sheets} sheets")
 }
 
 /// How long a working solution keeps: `8 h`, from three days on `30 days`.
