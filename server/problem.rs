@@ -64,6 +64,8 @@ pub enum Problem {
     ClosesBeforeOpening,
     /// The long side is shorter than the short side.
     SidesSwapped,
+    /// Opening hours of another number of days.
+    NotSevenDays,
     /// The same thing stands in the list before.
     Twice,
     /// What covers a print is more than the tray is deep.

@@ -1,5 +1,7 @@
 //! The one integration binary.
 
+mod access;
+mod api;
 mod book;
 mod cluster;
 mod darkroom;

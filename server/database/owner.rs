@@ -153,6 +153,33 @@ fn opening(room: Uuid, tables: &[&'static str]) -> String {
     statement
 }
 
+/// Gives a rehearsal the row that names the room, as it was before any entry:
+/// under the short name the first entry says, or as it is kept where that
+/// entry says none.
+///
+/// # Errors
+/// That the database is away.
+pub async fn seed_name(tx: &mut RoomTx, slug: Option<&str>, is_demo: bool) -> Result<()> {
+    let statement = match slug {
+        Some(_) => {
+            "insert into pg_temp.room_name (room_id, slug, name, is_demo)
+            values ($1, $2, '', $3)"
+        }
+        None => {
+            "insert into pg_temp.room_name
+            select * from public.room_name
+            where room_id = $1 and $2::text is null and $3::boolean is not null"
+        }
+    };
+    sqlx::query(statement)
+        .bind(tx.room())
+        .bind(slug)
+        .bind(is_demo)
+        .execute(tx.db())
+        .await?;
+    Ok(())
+}
+
 /// A mark inside a rehearsal that [`back_to_mark`] returns to.
 ///
 /// # Errors

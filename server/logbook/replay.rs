@@ -1,16 +1,20 @@
 //! Doing a book over: its entries feed the same projections once more, into
 //! shadows of the tables, and what comes out is compared with what is kept.
 
+use serde::Deserialize;
+
+use super::chain::DEMO_KIND;
 use super::entry::{Kind, Kinds, Placed, Written};
 use super::reading::EntryRow;
 use super::verify_report::{Finding, Findings};
 use crate::clock::moment;
 use crate::database::RoomTx;
-use crate::database::owner::{back_to_mark, differences, drop_mark, mark};
+use crate::database::owner::{back_to_mark, differences, drop_mark, mark, seed_name};
 use crate::error::Result;
 
 /// The tables that entries make and nothing else changes.
 pub const DERIVED: &[&str] = &[
+    "room_name",
     "membership",
     "room_setting",
     "sheet_size",
@@ -32,10 +36,6 @@ pub const NOT_DERIVED: &[(&str, &str)] = &[
     ("entry", "the book itself: its chain is walked"),
     ("entry_about", "worked out anew from each entry's text"),
     ("head", "compared with the end of the chain"),
-    (
-        "room_name",
-        "names a room to the installation before it has a book",
-    ),
     ("invitation", "a secret; what comes of it is an entry"),
     ("work", "what the program is still to do"),
     ("verification", "what verifying found"),
@@ -46,6 +46,19 @@ pub const NOT_DERIVED: &[(&str, &str)] = &[
 
 /// Differences named in one table; more are as telling.
 const MOST: i64 = 100;
+
+/// Puts the room's name where the first entry's projection looks for it.
+pub(super) async fn begin(tx: &mut RoomTx, first: &EntryRow) -> Result<()> {
+    let says: Option<Opening> = serde_json::from_slice(&first.payload).ok();
+    let slug = says.as_ref().map(|says| says.slug.as_str());
+    seed_name(tx, slug, first.kind == DEMO_KIND).await
+}
+
+/// What the entry that opens a room says of its short name.
+#[derive(Deserialize)]
+struct Opening {
+    slug: String,
+}
 
 /// Feeds a page of entries to their projections: runs of one kind together.
 /// Entries of unknown kinds are passed over.

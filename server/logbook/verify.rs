@@ -28,7 +28,7 @@ use crate::error::{Error, Result};
 /// # Errors
 /// That the database is away. What is wrong with a book is in its report.
 pub async fn verify_all(owner: &Owner, kinds: Kinds, vault: &Vault) -> Result<Vec<Report>> {
-    let mut tables = vec!["room_name", "head", "entry", "entry_about"];
+    let mut tables = vec!["head", "entry", "entry_about"];
     tables.extend(DERIVED);
     let mut reports = Vec::new();
     for room in owner.rooms_in(&tables).await? {
@@ -96,6 +96,9 @@ impl Examiner {
             let Some(last) = rows.last().map(|row| row.seq) else {
                 break;
             };
+            if let Some(first) = rows.first().filter(|_| self.entries == 0) {
+                replay::begin(tx, first).await?;
+            }
             for row in &rows {
                 self.walk_on(row);
             }

@@ -5,15 +5,25 @@ use uuid::Uuid;
 use wetside::bench::{LineSet, TraySet};
 use wetside::error::Result;
 use wetside::logbook::Book;
+use wetside::members::Joined;
 use wetside::mixes::{Discarded, FrozenCapacity, Mixed, RULES};
 use wetside::papers;
 use wetside::products;
+use wetside::rights::Role;
 use wetside::sheets::{NoteUndone, Noted, Wear};
 
-/// So many entries [`write`] writes.
-pub(crate) const ENTRIES: i64 = 22;
+/// So many entries the book has: the room's opening, its steward joining, and
+/// what [`write`] writes.
+pub(crate) const ENTRIES: i64 = 25;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
+    let joined = Joined {
+        person: printer,
+        role: Role::Member,
+        member_number: 2,
+        invitation: None,
+    };
+    book.append(&joined).await?;
     papers::starter::write(book).await?;
     products::starter::write(book).await?;
     let line = LineSet {

@@ -23,8 +23,10 @@ use wetside::kinds::KINDS;
 use wetside::logbook::vault::Vault;
 use wetside::logbook::verify::verify;
 use wetside::logbook::verify_report::Report;
-use wetside::logbook::{Asked, Author, fingerprint};
+use wetside::logbook::{Asked, Author, Recording, fingerprint};
 use wetside::papers::PaperClassSet;
+use wetside::rooms::Settings;
+use wetside::rooms::actions::{Founder, NewRoom, open_room};
 
 use super::bench;
 
@@ -90,6 +92,7 @@ pub(crate) struct Library {
     pub(crate) clock: Clock,
     pub(crate) room: Uuid,
     pub(crate) steward: Uuid,
+    pub(crate) member: Uuid,
     options: PgConnectOptions,
 }
 
@@ -132,6 +135,7 @@ impl Library {
             clock,
             room: Uuid::from_u128(0x51),
             steward: Uuid::from_u128(0x52),
+            member: Uuid::from_u128(0x53),
             options,
         };
         library.found_room().await;
@@ -140,23 +144,32 @@ impl Library {
 
     async fn found_room(&mut self) {
         let mut db = self.db().await;
-        let (room, steward) = (self.room, self.steward);
-        run(
-            &mut db,
-            &format!(
-                "insert into person (id, name, log_in_name, password_hash, created_at)
-                    values ('{steward}', 'Steward', 'steward', '-', now());
-                insert into room_name (room_id, slug, name) values ('{room}', 'ours', 'Ours');
-                insert into head (room_id, seq, hash, recorded_at)
-                    values ('{room}', 0, decode(repeat('00', 32), 'hex'), 'epoch')"
-            ),
-        )
-        .await;
+        for (id, name) in [(self.steward, "Steward"), (self.member, "Member")] {
+            run(
+                &mut db,
+                &format!(
+                    "insert into person (id, name, log_in_name, password_hash, created_at)
+                    values ('{id}', '{name}', lower('{name}'), '-', now())"
+                ),
+            )
+            .await;
+        }
+        let zone = "Europe/Berlin".to_owned();
+        let settings = Settings::starting("Ours".to_owned(), zone, "EUR".to_owned());
+        let new = NewRoom {
+            id: self.room,
+            ..NewRoom::new(settings)
+        };
+        let recording = Recording::ByClock(self.clock.clone());
+        let founder = Founder::Known(self.steward);
+        open_room(&self.app, new, founder, recording, &[])
+            .await
+            .unwrap();
         self.write_bench().await;
     }
 
     async fn write_bench(&self) {
-        let printer = self.steward;
+        let printer = self.member;
         self.app
             .scribes()
             .write(self.room, Author::Unchecked, self.asked(), move |book| {

@@ -120,7 +120,7 @@ fn undo_note(shell: Shell) -> String {
         seq: 419,
         form: UndoForm::default(),
         problems: Problems::none(),
-        asks_reason: false,
+        asks_reason: true,
         note: "6 sheets of 8×10 in, RC, on Long bench".to_owned(),
         at: moment("17:02"),
         effects: vec![

@@ -144,10 +144,10 @@ pub(in crate::logbook) async fn head(tx: &mut RoomTx) -> Result<Option<HeadRow>>
     Ok(found)
 }
 
-/// The room's short name in addresses.
+/// The room's short name in addresses, as kept: a rehearsal shadows the table.
 pub(in crate::logbook) async fn slug(tx: &mut RoomTx) -> Result<Option<String>> {
     let room = tx.room();
-    let found = sqlx::query_scalar!("select slug from room_name where room_id = $1", room)
+    let found = sqlx::query_scalar!("select slug from public.room_name where room_id = $1", room)
         .fetch_optional(tx.db())
         .await?;
     Ok(found)

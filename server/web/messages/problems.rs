@@ -33,6 +33,7 @@ fn about_words(problem: &Problem) -> Option<String> {
         Problem::SidesSwapped => "The long side is shorter than the short side. Swap them.",
         Problem::NotConfirmed => "Confirm this first.",
         Problem::Unchanged => "It is like this already, so there is nothing to change.",
+        Problem::NotSevenDays => "Give seven days, Monday first; null for a day it is closed.",
         Problem::Twice => "This stands here twice. Take one of them out.",
         Problem::DeeperThanTheTray => {
             "The tray is not that deep. Give less than from the floor to the rim."
