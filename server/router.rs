@@ -18,9 +18,7 @@ use crate::error::Result;
 use crate::identity::{Permit, Skin};
 use crate::rights::{Right, Row};
 use crate::web::{assets, display, error_pages, guards, health, journal};
-use crate::{
-    api, board, book, emergency, identity, members, mixes, notices, rooms, sheets, trays,
-};
+use crate::{api, board, book, emergency, identity, members, mixes, notices, rooms, sheets, trays};
 
 const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
 
