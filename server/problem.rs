@@ -58,6 +58,8 @@ pub enum Problem {
     NameTaken,
     /// More than this many of them.
     TooMany(usize),
+    /// The product has this dilution already.
+    DilutionTaken,
     /// A hazard or precaution code that no system of codes has.
     NotACode(String),
     /// Open must come before close.
@@ -93,6 +95,8 @@ pub enum Problem {
     },
     /// Something stands in the tray already.
     TrayFull,
+    /// Something stands in one of the line's trays.
+    LineFull,
     /// Nothing stands in the tray.
     TrayEmpty,
     /// More than the tray holds, in microlitres.

@@ -18,7 +18,10 @@ use crate::error::Result;
 use crate::identity::{Permit, Skin};
 use crate::rights::{Right, Row};
 use crate::web::{assets, display, error_pages, guards, health, journal};
-use crate::{api, board, book, emergency, identity, members, mixes, notices, rooms, sheets, trays};
+use crate::{
+    api, bench, board, book, emergency, identity, members, mixes, notices, papers, products, rooms,
+    sheets, trays,
+};
 
 const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
 
@@ -176,6 +179,9 @@ pub fn pages() -> Pages {
         .and(trays::pages())
         .and(mixes::pages())
         .and(sheets::pages())
+        .and(bench::pages())
+        .and(papers::pages())
+        .and(products::pages())
         .and(book::pages())
         .and(notices::pages())
 }

@@ -9,11 +9,12 @@ use wetside::book::views::{
     EntryPage,
 };
 use wetside::notices::views::{NoticeRow, NoticesPage};
-use wetside::papers::views::{ClassRow, PapersForm, PapersPage, SizeRow};
+use wetside::papers::views::{ClassPage, ClassRow, PapersForm, PapersPage, SizePage, SizeRow};
 use wetside::products::views::{
     CapacityField, CapacityShown, CodeShown, DilutionForm, DilutionFormPage, DilutionShown,
     ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
 };
+use wetside::web::desk::RetiredRow;
 use wetside::web::drawing::{Standing, TrayDrawing};
 use wetside::web::fields::{Choice, Problems};
 use wetside::web::shell::{Place, Shell};
@@ -27,6 +28,8 @@ pub(crate) const PAGES: &[Page] = &[
     ("line", line),
     ("tray-form", tray_form),
     ("papers", papers),
+    ("size-form", size_form),
+    ("class-form", class_form),
     ("products", products),
     ("product", product),
     ("product-form", product_form),
@@ -57,6 +60,7 @@ fn bench_page(shell: Shell, lines: Vec<BenchLine>) -> String {
             ..shell
         },
         lines,
+        retired: vec![retired_row("Old bench", "/bench/lines/b/restore")],
         form: LineForm::default(),
         problems: Problems::none(),
         may_change: true,
@@ -117,6 +121,47 @@ fn tray_form(shell: Shell) -> String {
     page.render().unwrap()
 }
 
+fn retired_row(name: &str, restore: &str) -> RetiredRow {
+    RetiredRow {
+        name: name.to_owned(),
+        restore: restore.to_owned(),
+    }
+}
+
+fn size_form(shell: Shell) -> String {
+    let page = SizePage {
+        shell,
+        id: "s1".to_owned(),
+        form: PapersForm {
+            key: "k".to_owned(),
+            size_name: "5×7 in".to_owned(),
+            long: "127".to_owned(),
+            short: "177.8".to_owned(),
+            class_name: String::new(),
+        },
+        problems: Problems::one(
+            "long",
+            "The long side is shorter than the short side. Swap them.",
+        ),
+        unit: "mm".to_owned(),
+    };
+    page.render().unwrap()
+}
+
+fn class_form(shell: Shell) -> String {
+    let page = ClassPage {
+        shell,
+        id: "c1".to_owned(),
+        form: PapersForm {
+            key: "k".to_owned(),
+            class_name: "RC".to_owned(),
+            ..PapersForm::default()
+        },
+        problems: Problems::none(),
+    };
+    page.render().unwrap()
+}
+
 fn papers(shell: Shell) -> String {
     let size = |id: &str, name: &str, sides: &str, equivalent: &str| SizeRow {
         id: id.to_owned(),
@@ -144,6 +189,7 @@ fn papers(shell: Shell) -> String {
                 name: "FB".to_owned(),
             },
         ],
+        retired: vec![retired_row("9×12 cm", "/papers/sizes/s9/restore")],
         form: PapersForm::default(),
         problems: Problems::none(),
         unit: "mm".to_owned(),
@@ -174,6 +220,8 @@ fn products(shell: Shell) -> String {
                 lacks_safety_data: true,
             },
         ],
+        retired: vec![retired_row("Old larch", "/products/p9/restore")],
+        key: "k".to_owned(),
         may_change: true,
     };
     page.render().unwrap()
@@ -208,6 +256,7 @@ fn product(shell: Shell) -> String {
         id: "p1".to_owned(),
         name: "Larch print developer".to_owned(),
         kind: "Developer".to_owned(),
+        is_retired: false,
         version: 2,
         dilutions: vec![
             dilution_shown("d1", "1+9", ("100 sheets / L", "50 sheets / L")),
@@ -231,6 +280,10 @@ fn product_form(shell: Shell) -> String {
     let page = ProductFormPage {
         shell,
         id: None,
+        name: String::new(),
+        groups: ["sulfite", "sensitiser"]
+            .map(|group| Choice::new(group, group).explained("What it is recognised by."))
+            .to_vec(),
         form: ProductForm {
             key: "k".to_owned(),
             kind: "developer".to_owned(),
@@ -257,6 +310,7 @@ fn dilution_form(shell: Shell) -> String {
         product_id: "p1".to_owned(),
         product: "Larch print developer".to_owned(),
         id: Some("d1".to_owned()),
+        name: "1+9".to_owned(),
         form: DilutionForm {
             key: "k".to_owned(),
             parts: "9".to_owned(),
