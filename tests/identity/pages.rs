@@ -3,7 +3,9 @@
 use std::collections::BTreeMap;
 
 use axum::body::Body;
-use axum::http::header::{CONTENT_TYPE, COOKIE, HOST, LOCATION, REFERRER_POLICY, SET_COOKIE};
+use axum::http::header::{
+    CONTENT_LENGTH, CONTENT_TYPE, COOKIE, HOST, LOCATION, REFERRER_POLICY, SET_COOKIE,
+};
 use axum::http::{HeaderMap, Method, Request, StatusCode};
 use http_body_util::BodyExt;
 use percent_encoding::{NON_ALPHANUMERIC, utf8_percent_encode};
@@ -116,8 +118,14 @@ async fn log_in(app: &App, name: &str, password: &str) -> Answer {
     post(app, "/log-in", "", &fields).await
 }
 
-/// Everything an attacker sees, with the name they typed made alike.
-fn seen(answer: Answer, typed: &str) -> (StatusCode, Vec<(String, String)>, String) {
+/// Everything an attacker sees, with the name they typed, and its length, taken out.
+fn seen(mut answer: Answer, typed: &str) -> (StatusCode, Vec<(String, String)>, String) {
+    let length = answer.body.len() - typed.len();
+    assert_eq!(
+        answer.headers[CONTENT_LENGTH],
+        answer.body.len().to_string()
+    );
+    answer.headers.insert(CONTENT_LENGTH, length.into());
     let headers = answer.headers.iter();
     let headers = headers
         .filter(|(name, _)| name.as_str() != "x-request-id")
