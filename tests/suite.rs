@@ -6,6 +6,8 @@ mod book;
 mod cluster;
 mod darkroom;
 mod golden;
+mod harness;
+mod bench_day;
 mod identity;
 mod look;
 mod reference;

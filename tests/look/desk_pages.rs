@@ -417,6 +417,7 @@ fn entry(shell: Shell) -> String {
                 link: Some("./rooms/north-quay/trays/t1".to_owned()),
             },
         ],
+        figures: Vec::new(),
         reverses: None,
         reversed_by: Some(417),
         version: 1,
@@ -460,6 +461,8 @@ fn checkpoints(shell: Shell) -> String {
             ..shell
         },
         checkpoints: vec![row(412, "04:00"), row(398, "Wed 25 Nov, 04:00")],
+        refused: 0,
+        verified: None,
         public_key: "5d".repeat(32),
         may_make: true,
     };
