@@ -18,7 +18,7 @@ use crate::error::Result;
 use crate::identity::{Permit, Skin};
 use crate::rights::{Right, Row};
 use crate::web::{assets, display, error_pages, guards, health, journal};
-use crate::{api, board, emergency, mixes, sheets, trays};
+use crate::{api, board, book, emergency, mixes, notices, sheets, trays};
 
 const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
 
@@ -171,6 +171,8 @@ pub fn pages() -> Pages {
         .and(trays::pages())
         .and(mixes::pages())
         .and(sheets::pages())
+        .and(book::pages())
+        .and(notices::pages())
 }
 
 /// The whole program as a service, below the public address's path.

@@ -1,7 +1,7 @@
 //! The table of the API's routes: every noun's, and the document's own.
 
 use super::Route;
-use crate::{bench, mixes, papers, products, sheets};
+use crate::{bench, book, mixes, papers, products, sheets};
 
 /// Every route.
 #[must_use]
@@ -13,6 +13,7 @@ pub fn all() -> Vec<Route> {
         bench::api(),
         mixes::api(),
         sheets::api(),
+        book::api(),
         vec![document],
     ]
     .into_iter()

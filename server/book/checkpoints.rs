@@ -53,6 +53,15 @@ pub async fn shelf(app: &App, room: Uuid) -> Result<Shelf> {
     blocking(move || vault.shelf(room)).await
 }
 
+/// The key that this installation signs with, once it has one.
+///
+/// # Errors
+/// A key that cannot be used.
+pub async fn public_key(app: &App) -> Result<Option<[u8; 32]>> {
+    let vault = app.vault();
+    blocking(move || vault.public_key()).await
+}
+
 async fn blocking<T: Send + 'static>(
     work: impl FnOnce() -> Result<T, VaultError> + Send + 'static,
 ) -> Result<T> {

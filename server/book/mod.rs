@@ -3,6 +3,10 @@
 //! A kind of entry that is not shown to somebody still has its number: the
 //! numbering stays whole, and nothing else of it leaves the database.
 
+/// The book as JSON.
+pub mod api;
+mod ask;
+mod checkpoint_pages;
 pub mod checkpoints;
 /// An entry's text as a table.
 pub mod figures;
@@ -12,9 +16,12 @@ pub mod files;
 pub mod filter;
 /// Names for ids.
 pub mod names;
+mod pages;
 pub mod reading;
 mod store;
 /// Its pages.
 pub mod views;
 
-pub use store::{Line, Sealed, Shown};
+pub use api::api;
+pub use pages::pages;
+pub use store::{Line, Sealed, Shown, Verified};

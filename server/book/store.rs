@@ -293,3 +293,32 @@ pub(super) async fn people(tx: &mut RoomTx) -> Result<Vec<(Uuid, String)>> {
     .await?;
     Ok(found.into_iter().map(|row| (row.id, row.name)).collect())
 }
+
+/// What verifying the book came to, the last time.
+#[derive(Clone, Copy, Debug)]
+pub struct Verified {
+    /// When.
+    pub at: OffsetDateTime,
+    /// How many entries there were.
+    pub entries: i64,
+    /// How much did not agree.
+    pub findings: i64,
+}
+
+pub(super) async fn last_verified(tx: &mut RoomTx) -> Result<Option<Verified>> {
+    let room = tx.room();
+    let found = sqlx::query_as!(
+        Verified,
+        r#"
+        select at, entries, findings
+        from verification
+        where room_id = $1
+        order by at desc
+        limit 1
+        "#,
+        room
+    )
+    .fetch_optional(tx.db())
+    .await?;
+    Ok(found)
+}

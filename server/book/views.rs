@@ -3,6 +3,7 @@
 use askama::Template;
 use serde::Deserialize;
 
+use super::figures::Figure;
 use crate::web::dates::Moment;
 use crate::web::fields::{Choice, Problems};
 use crate::web::shell::Shell;
@@ -17,6 +18,8 @@ pub struct BookFilter {
     pub person: String,
     /// A noun; empty: all.
     pub noun: String,
+    /// One of that noun, by a link; empty: all.
+    pub id: String,
     /// From that day on, `2026-11-25`.
     pub from: String,
     /// Up to and including that day.
@@ -114,6 +117,8 @@ pub struct EntryContent {
     pub recorded: Moment,
     /// What it is about.
     pub about: Vec<AboutShown>,
+    /// What it says, as a table.
+    pub figures: Vec<Figure>,
     /// The entry it reverses.
     pub reverses: Option<i64>,
     /// The entry that reversed it.
@@ -145,6 +150,17 @@ pub struct CheckpointRow {
     pub file: String,
 }
 
+/// What the last nightly look at the book found.
+#[derive(Debug, Clone)]
+pub struct LastVerified {
+    /// When.
+    pub at: Moment,
+    /// How many entries there were.
+    pub entries: i64,
+    /// How much did not agree.
+    pub findings: i64,
+}
+
 /// The checkpoints; `POST /checkpoints` makes one.
 #[derive(Debug, Clone, Template)]
 #[template(path = "book/checkpoints.html")]
@@ -153,6 +169,10 @@ pub struct CheckpointsPage {
     pub shell: Shell,
     /// Newest first.
     pub checkpoints: Vec<CheckpointRow>,
+    /// So many lines of the file do not count.
+    pub refused: usize,
+    /// What the last nightly look at the book found.
+    pub verified: Option<LastVerified>,
     /// The public key that signs them, hex.
     pub public_key: String,
     /// May this reader make one?

@@ -51,6 +51,17 @@ impl Vault {
         Ok(checkpoint::read(&self.data, room, &public_key)?)
     }
 
+    /// The key checkpoints are signed with, where there is one yet.
+    ///
+    /// # Errors
+    /// A key that cannot be read.
+    pub fn public_key(&self) -> Result<Option<[u8; 32]>, VaultError> {
+        match Key::read(&self.key_path()) {
+            Err(KeyError::Absent { .. }) => Ok(None),
+            answer => Ok(Some(Signer::new(&answer?).public_key())),
+        }
+    }
+
     /// Signs how a book stood at `at_us` and keeps that; makes the key first
     /// where there is none.
     ///

@@ -3,9 +3,12 @@
 //! A notice is a kind and its parameters; the words are put to it when it is
 //! shown. It is told inside the transaction that gives the reason for it.
 
+mod pages;
 mod store;
-/// Its pages.
+/// Its pages, as templates want them.
 pub mod views;
+
+pub use pages::pages;
 
 use serde::{Deserialize, Serialize};
 use time::OffsetDateTime;

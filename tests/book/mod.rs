@@ -6,4 +6,6 @@
 mod bench;
 mod catalogue;
 mod helpers;
+mod jobs;
+mod reading;
 mod tampering;

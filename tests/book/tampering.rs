@@ -187,7 +187,10 @@ async fn a_change_of_any_column_is_named() {
     disarm(&mut db).await;
     let mut unnoticed = BTreeMap::new();
     for table in tables() {
-        assert!(count(&mut db, table).await > 0, "nothing in {table} to alter");
+        assert!(
+            count(&mut db, table).await > 0,
+            "nothing in {table} to alter"
+        );
         for column in columns(&mut db, table).await {
             let (name, value) = (&column.name, altered(&column));
             let change = format!(

@@ -9,9 +9,15 @@ use uuid::Uuid;
 use crate::bench::{LineSet, TraySet};
 use crate::book::names::Names;
 use crate::logbook::Entry;
+use crate::members::{
+    AccessEnded, InvitationRevoked, Invited, Joined, ResetLinkMade, Restored, RoleChanged,
+    Suspended,
+};
 use crate::mixes::{Discarded, Mixed};
 use crate::papers::{PaperClassSet, SheetSizeSet};
 use crate::products::ProductSet;
+use crate::rights::Role;
+use crate::rooms::{Demo, RoomClosed, RoomOpened, RoomReopened, RoomSettingsChanged};
 use crate::sheets::{NoteUndone, Noted};
 use crate::web::numbers::Numbers;
 
@@ -35,6 +41,37 @@ pub type Sentence = fn(&[u8], Telling<'_>) -> Option<String>;
 
 /// The sentences, by kind.
 pub const SENTENCES: &[(&str, Sentence)] = &[
+    (RoomOpened::KIND, |text, telling| {
+        say(text, telling, room_opened)
+    }),
+    (Demo::KIND, |text, telling| say(text, telling, demo)),
+    (RoomSettingsChanged::KIND, |text, telling| {
+        say(text, telling, room_settings_changed)
+    }),
+    (RoomClosed::KIND, |text, telling| {
+        say(text, telling, room_closed)
+    }),
+    (RoomReopened::KIND, |text, telling| {
+        say(text, telling, room_reopened)
+    }),
+    (Joined::KIND, |text, telling| say(text, telling, joined)),
+    (RoleChanged::KIND, |text, telling| {
+        say(text, telling, role_changed)
+    }),
+    (Suspended::KIND, |text, telling| {
+        say(text, telling, suspended)
+    }),
+    (Restored::KIND, |text, telling| say(text, telling, restored)),
+    (AccessEnded::KIND, |text, telling| {
+        say(text, telling, access_ended)
+    }),
+    (Invited::KIND, |text, telling| say(text, telling, invited)),
+    (InvitationRevoked::KIND, |text, telling| {
+        say(text, telling, invitation_revoked)
+    }),
+    (ResetLinkMade::KIND, |text, telling| {
+        say(text, telling, reset_link_made)
+    }),
     (SheetSizeSet::KIND, |text, telling| {
         say(text, telling, sheet_size_set)
     }),
@@ -71,6 +108,22 @@ pub fn kind_name(kind: &str) -> String {
     kind.replace('_', " ")
 }
 
+/// The choice of entries of every kind.
+pub const ALL_KINDS: &str = "All kinds";
+/// The choice of everybody's entries.
+pub const EVERYBODY: &str = "Everybody";
+/// The choice of entries about anything.
+pub const EVERYTHING: &str = "Everything";
+
+/// What people call the things that entries are about.
+#[must_use]
+pub fn noun_name(noun: &str) -> String {
+    match noun {
+        "pass" => "note of sheets".to_owned(),
+        noun => noun.replace('_', " "),
+    }
+}
+
 /// What stands for an entry that is not shown.
 #[must_use]
 pub fn not_shown(seq: i64) -> String {
@@ -84,6 +137,89 @@ fn say<E: DeserializeOwned>(
 ) -> Option<String> {
     let entry = serde_json::from_slice::<E>(text).ok()?;
     Some(words(&entry, telling))
+}
+
+fn room_opened(entry: &RoomOpened, _: Telling<'_>) -> String {
+    format!("The room {} was opened.", entry.settings.name)
+}
+
+fn demo(entry: &Demo, _: Telling<'_>) -> String {
+    format!(
+        "The room {} was opened as a demo: its people and its history are invented.",
+        entry.settings.name
+    )
+}
+
+fn room_settings_changed(_: &RoomSettingsChanged, _: Telling<'_>) -> String {
+    "The room's settings were changed.".to_owned()
+}
+
+fn room_closed(_: &RoomClosed, _: Telling<'_>) -> String {
+    "The room was closed.".to_owned()
+}
+
+fn room_reopened(_: &RoomReopened, _: Telling<'_>) -> String {
+    "The room was opened again.".to_owned()
+}
+
+fn role(role: Role) -> &'static str {
+    match role {
+        Role::Member => "member",
+        Role::Trained => "trained member",
+        Role::Steward => "steward",
+        Role::Treasurer => "treasurer",
+    }
+}
+
+fn joined(entry: &Joined, telling: Telling<'_>) -> String {
+    format!(
+        "{} joined as {}, number {}.",
+        telling.name(entry.person),
+        role(entry.role),
+        entry.member_number
+    )
+}
+
+fn role_changed(entry: &RoleChanged, telling: Telling<'_>) -> String {
+    format!(
+        "{} was {} and is {} from here on.",
+        telling.name(entry.person),
+        role(entry.from),
+        role(entry.to)
+    )
+}
+
+fn suspended(entry: &Suspended, telling: Telling<'_>) -> String {
+    format!("{} was suspended.", telling.name(entry.person))
+}
+
+fn restored(entry: &Restored, telling: Telling<'_>) -> String {
+    format!("{} may enter again.", telling.name(entry.person))
+}
+
+fn access_ended(entry: &AccessEnded, telling: Telling<'_>) -> String {
+    format!("The access of {} was ended.", telling.name(entry.person))
+}
+
+fn invited(entry: &Invited, _: Telling<'_>) -> String {
+    format!("Somebody was invited as {}.", role(entry.role))
+}
+
+fn invitation_revoked(entry: &InvitationRevoked, telling: Telling<'_>) -> String {
+    match entry.person {
+        None => "An invitation was revoked.".to_owned(),
+        Some(person) => format!(
+            "The link for a new password of {} was revoked.",
+            telling.name(person)
+        ),
+    }
+}
+
+fn reset_link_made(entry: &ResetLinkMade, telling: Telling<'_>) -> String {
+    format!(
+        "A link for a new password of {} was made.",
+        telling.name(entry.person)
+    )
 }
 
 fn set(what: &str, name: &str, is_retired: bool) -> String {
