@@ -4,6 +4,7 @@
 use time::OffsetDateTime;
 
 use crate::clock::moment as moment_of;
+use crate::identity::names::text as line;
 use crate::problem::Problem;
 
 /// The longest name.
@@ -40,20 +41,6 @@ pub fn needed_note(text: &str) -> Result<String, Problem> {
     match note.is_empty() {
         true => Err(Problem::Missing),
         false => Ok(note),
-    }
-}
-
-/// Whatever separates words becomes one space; what cannot be seen goes.
-fn line(text: &str, most: usize) -> Result<String, Problem> {
-    let words: Vec<String> = text
-        .split_whitespace()
-        .map(|word| word.chars().filter(|each| !each.is_control()).collect())
-        .filter(|word: &String| !word.is_empty())
-        .collect();
-    let line = words.join(" ");
-    match line.chars().count() > most {
-        true => Err(Problem::TooLong(most)),
-        false => Ok(line),
     }
 }
 

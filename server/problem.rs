@@ -58,12 +58,16 @@ pub enum Problem {
     NameTaken,
     /// More than this many of them.
     TooMany(usize),
+    /// The product has this dilution already.
+    DilutionTaken,
     /// A hazard or precaution code that no system of codes has.
     NotACode(String),
     /// Open must come before close.
     ClosesBeforeOpening,
     /// The long side is shorter than the short side.
     SidesSwapped,
+    /// Opening hours of another number of days.
+    NotSevenDays,
     /// The same thing stands in the list before.
     Twice,
     /// What covers a print is more than the tray is deep.
@@ -91,6 +95,8 @@ pub enum Problem {
     },
     /// Something stands in the tray already.
     TrayFull,
+    /// Something stands in one of the line's trays.
+    LineFull,
     /// Nothing stands in the tray.
     TrayEmpty,
     /// More than the tray holds, in microlitres.
@@ -170,6 +176,11 @@ impl Problems {
     /// Adds a field's problem.
     pub fn add(&mut self, field: impl Into<String>, problem: Problem) {
         self.0.push((field.into(), problem));
+    }
+
+    /// Adds all of another list.
+    pub fn append(&mut self, others: Self) {
+        self.0.extend(others.0);
     }
 
     /// Keeps what was read, or notes the problem and answers nothing.

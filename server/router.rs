@@ -18,7 +18,10 @@ use crate::error::Result;
 use crate::identity::{Permit, Skin};
 use crate::rights::{Right, Row};
 use crate::web::{assets, display, error_pages, guards, health, journal};
-use crate::{api, board, book, emergency, mixes, notices, sheets, trays};
+use crate::{
+    api, bench, board, book, emergency, identity, members, mixes, notices, papers, products, rooms,
+    sheets, trays,
+};
 
 const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
 
@@ -167,10 +170,18 @@ pub fn pages() -> Pages {
         .open_get("/rooms/{room}/emergency", emergency::of_room)
         .open_post("/display", display::choose)
         .open_get("/safelight", display::safelight)
+        .and(identity::pages::pages())
+        .and(identity::token_pages::pages())
+        .and(rooms::pages::pages())
+        .and(members::pages::pages())
+        .and(members::join_pages::pages())
         .and(board::pages())
         .and(trays::pages())
         .and(mixes::pages())
         .and(sheets::pages())
+        .and(bench::pages())
+        .and(papers::pages())
+        .and(products::pages())
         .and(book::pages())
         .and(notices::pages())
 }

@@ -1,5 +1,7 @@
 //! What a request gets back where something went wrong: always the same shape.
 
+use std::any::Any;
+
 use axum::Json;
 use axum::extract::Request;
 use axum::http::header::{CONTENT_LENGTH, WWW_AUTHENTICATE};
@@ -117,6 +119,15 @@ pub struct FieldOut {
 /// Answers a path that leads nowhere.
 pub(super) async fn no_such_route() -> Fault {
     Fault::NoSuchRoute
+}
+
+/// A handler panicked: the log says what, the client hears that it is our fault.
+#[expect(clippy::needless_pass_by_value, reason = "the layer hands it over")]
+pub(super) fn panicked(cause: Box<dyn Any + Send>) -> Response {
+    let text = cause.downcast_ref::<String>().map(String::as_str);
+    let text = text.or_else(|| cause.downcast_ref::<&str>().copied());
+    let text = text.unwrap_or("a panic without words");
+    Error::fault(format!("a handler panicked: {text}")).into_response()
 }
 
 /// Puts every failure into words, whichever part of the program it comes from.

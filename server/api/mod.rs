@@ -20,6 +20,7 @@ mod which;
 use axum::Router;
 use axum::extract::{DefaultBodyLimit, Extension};
 use axum::middleware::{from_fn, from_fn_with_state};
+use tower_http::catch_panic::CatchPanicLayer;
 
 use crate::app::App;
 use crate::identity::Skin;
@@ -55,6 +56,7 @@ pub fn router(app: &App) -> crate::error::Result<Router<App>> {
             .fallback(failures::no_such_route)
             .layer(DefaultBodyLimit::max(MOST_KILOBYTES * 1_024))
             .layer(Extension(openapi::Document(document.into())))
+            .layer(CatchPanicLayer::custom(failures::panicked))
             .layer(from_fn_with_state(app.clone(), guards::guard))
             .layer(from_fn(failures::in_words))
             .layer(Extension(Skin::Api)),

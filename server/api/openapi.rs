@@ -18,7 +18,7 @@ use utoipa::{PartialSchema, ToSchema};
 
 use super::answer::HIT;
 use super::failures::ErrorOut;
-use super::paging::{MOST, USUAL};
+use super::paging::USUAL;
 use super::route::{Route, Shapes};
 use super::{PREFIX, key};
 use crate::error::{Error, Result};
@@ -264,11 +264,11 @@ fn parameters(route: &Route) -> Vec<Parameter> {
         let uuid = text().format(Some(SchemaFormat::KnownFormat(KnownFormat::Uuid)));
         all.push(parameter("id", ParameterIn::Path, "Which.", uuid));
     }
-    if route.is_paged {
+    if let Some(most) = route.paged {
         let limit = ObjectBuilder::new()
             .schema_type(Type::Integer)
             .minimum(Some(1))
-            .maximum(Some(MOST as f64))
+            .maximum(Some(most as f64))
             .default(Some(USUAL.into()));
         all.push(parameter(
             "after",

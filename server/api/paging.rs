@@ -7,20 +7,10 @@ use serde::Deserialize;
 use super::Page;
 use crate::app::App;
 use crate::error::{Error, Result};
-use crate::input::Bounds;
 use crate::problem::{Problem, Problems};
 
 /// What a part holds where nothing is said.
 pub(super) const USUAL: i64 = 100;
-
-/// So many at most.
-pub(super) const MOST: i64 = 200;
-
-const LIMITS: Bounds = Bounds {
-    least: 1,
-    most: MOST,
-    words: ("1", "200"),
-};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -29,16 +19,16 @@ struct Asked {
     limit: Option<String>,
 }
 
-/// Which part of a list is asked for.
+/// Which part of a list is asked for, of at most so many.
 #[derive(Clone, Debug, Eq, PartialEq)]
-pub struct Paging {
+pub struct Paging<const MOST: i64 = 200> {
     /// The `next` of the part before; nothing for the first.
     pub after: Option<String>,
     /// So many at most.
     pub limit: i64,
 }
 
-impl FromRequestParts<App> for Paging {
+impl<const MOST: i64> FromRequestParts<App> for Paging<MOST> {
     type Rejection = Error;
 
     async fn from_request_parts(parts: &mut Parts, app: &App) -> Result<Self> {
@@ -46,9 +36,13 @@ impl FromRequestParts<App> for Paging {
             return Err(Error::field("", Problem::NotAField));
         };
         let mut problems = Problems::default();
-        let limit = match asked.limit.as_deref().map(str::parse) {
+        let limit = match asked.limit.as_deref().map(str::parse::<i64>) {
             None => Ok(USUAL),
-            Some(Ok(number)) => LIMITS.hold(number),
+            Some(Ok(number @ 1..)) if number <= MOST => Ok(number),
+            Some(Ok(_)) => Err(Problem::OutOfRange {
+                least: "1".to_owned(),
+                most: MOST.to_string(),
+            }),
             Some(Err(_)) => Err(Problem::NotANumber),
         };
         match problems.take("limit", limit) {
@@ -61,7 +55,7 @@ impl FromRequestParts<App> for Paging {
     }
 }
 
-impl Paging {
+impl<const MOST: i64> Paging<MOST> {
     /// Cuts the part out of a list that is short enough to be read whole.
     ///
     /// # Errors

@@ -55,10 +55,15 @@ impl<R: Right> Writing<R> {
     /// A noun that the entry is not about.
     pub fn made(&self, done: &Done, noun: &str, list: &str) -> Result<Made> {
         let id = done.id(noun)?;
+        Ok(self.made_at(done, id, &format!("{list}/{id}")))
+    }
+
+    /// What the write made or changed, to be read at a path of the room.
+    #[must_use]
+    pub fn made_at(&self, done: &Done, id: Uuid, path: &str) -> Made {
         let base = self.app.address().base();
         let slug = &self.permit.membership().slug;
-        let place = format!("{base}{PREFIX}/rooms/{slug}/{list}/{id}");
-        Ok(Made::new(done, id, place))
+        Made::new(done, id, format!("{base}{PREFIX}/rooms/{slug}/{path}"))
     }
 }
 
@@ -76,7 +81,7 @@ pub struct Route {
     /// The right it takes; nothing where everyone may ask.
     pub right: Option<Row>,
     pub(super) methods: MethodRouter<App>,
-    pub(super) is_paged: bool,
+    pub(super) paged: Option<i64>,
     pub(super) takes: Option<RefOr<Schema>>,
     pub(super) fresh: StatusCode,
     pub(super) gives: RefOr<Schema>,
@@ -85,20 +90,24 @@ pub struct Route {
 
 impl Route {
     /// Reads a list in parts.
-    pub fn list<R, T, F, A>(path: &'static str, says: &'static str, handler: F) -> Self
+    pub fn list<const MOST: i64, R, T, F, A>(
+        path: &'static str,
+        says: &'static str,
+        handler: F,
+    ) -> Self
     where
         R: Right,
         T: Serialize + ToSchema + Send + 'static,
-        F: Fn(By<R>, Paging) -> A + Clone + Send + Sync + 'static,
+        F: Fn(By<R>, Paging<MOST>) -> A + Clone + Send + Sync + 'static,
         A: Future<Output = Result<Page<T>>> + Send,
     {
         let methods = get(
-            |State(app): State<App>, permit: Permit<R>, paging: Paging| async move {
+            |State(app): State<App>, permit: Permit<R>, paging: Paging<MOST>| async move {
                 handler(By { app, permit }, paging).await.map(Json)
             },
         );
         Self {
-            is_paged: true,
+            paged: Some(MOST),
             gives: list_of::<T>(),
             shapes: shapes::<T>(),
             ..Self::new::<R>(Method::GET, path, says, methods)
@@ -126,6 +135,49 @@ impl Route {
         }
     }
 
+    /// Reads the one thing of a room that the path names.
+    pub fn read<R, T, F, A>(path: &'static str, says: &'static str, handler: F) -> Self
+    where
+        R: Right,
+        T: Serialize + ToSchema + Send + 'static,
+        F: Fn(By<R>) -> A + Clone + Send + Sync + 'static,
+        A: Future<Output = Result<T>> + Send,
+    {
+        let methods = get(|State(app): State<App>, permit: Permit<R>| async move {
+            let data = handler(By { app, permit }).await?;
+            Ok::<_, Error>(Json(One { data }))
+        });
+        Self {
+            gives: one_of::<T>(),
+            shapes: shapes::<T>(),
+            ..Self::new::<R>(Method::GET, path, says, methods)
+        }
+    }
+
+    /// Makes something outside the book, which making it again only makes anew:
+    /// it takes neither body nor key.
+    pub fn make<R, T, F, A>(path: &'static str, says: &'static str, handler: F) -> Self
+    where
+        R: Right,
+        T: Serialize + ToSchema + Send + 'static,
+        F: Fn(By<R>) -> A + Clone + Send + Sync + 'static,
+        A: Future<Output = Result<T>> + Send,
+    {
+        let methods = on(
+            MethodFilter::POST,
+            |State(app): State<App>, permit: Permit<R>| async move {
+                let data = handler(By { app, permit }).await?;
+                Ok::<_, Error>((StatusCode::CREATED, Json(One { data })))
+            },
+        );
+        Self {
+            fresh: StatusCode::CREATED,
+            gives: one_of::<T>(),
+            shapes: shapes::<T>(),
+            ..Self::new::<R>(Method::POST, path, says, methods)
+        }
+    }
+
     /// Makes a new thing.
     pub fn add<R, I, F, A>(path: &'static str, says: &'static str, handler: F) -> Self
     where
@@ -134,16 +186,7 @@ impl Route {
         F: Fn(Writing<R>, I) -> A + Clone + Send + Sync + 'static,
         A: Future<Output = Result<Made>> + Send,
     {
-        let methods = on(
-            MethodFilter::POST,
-            |State(app): State<App>,
-             permit: Permit<R>,
-             WriteKey(key): WriteKey,
-             Body(input): Body<I>| async move {
-                let made = handler(Writing { app, permit, key }, input).await;
-                answer::<I>(made, StatusCode::CREATED)
-            },
-        );
+        let methods = adder::<R, I, F, A>(MethodFilter::POST, StatusCode::CREATED, handler);
         Self::writing::<R, I>(Method::POST, path, says, methods)
     }
 
@@ -174,6 +217,21 @@ impl Route {
         }
     }
 
+    /// Sets the one thing of a room that the path names, whole.
+    pub fn set<R, I, F, A>(path: &'static str, says: &'static str, handler: F) -> Self
+    where
+        R: Right,
+        I: Input,
+        F: Fn(Writing<R>, I) -> A + Clone + Send + Sync + 'static,
+        A: Future<Output = Result<Made>> + Send,
+    {
+        let methods = adder::<R, I, F, A>(MethodFilter::PUT, StatusCode::OK, handler);
+        Self {
+            fresh: StatusCode::OK,
+            ..Self::writing::<R, I>(Method::PUT, path, says, methods)
+        }
+    }
+
     /// The document of the API itself, for everyone.
     pub(super) fn document(path: &'static str, says: &'static str) -> Self {
         let methods = get(
@@ -188,7 +246,7 @@ impl Route {
             says,
             right: None,
             methods,
-            is_paged: false,
+            paged: None,
             takes: None,
             fresh: StatusCode::OK,
             gives: utoipa::openapi::Object::new().into(),
@@ -236,6 +294,25 @@ impl Route {
             right: self.right.map(|row| row.name),
         }
     }
+}
+
+fn adder<R, I, F, A>(filter: MethodFilter, fresh: StatusCode, handler: F) -> MethodRouter<App>
+where
+    R: Right,
+    I: Input,
+    F: Fn(Writing<R>, I) -> A + Clone + Send + Sync + 'static,
+    A: Future<Output = Result<Made>> + Send,
+{
+    on(
+        filter,
+        move |State(app): State<App>,
+              permit: Permit<R>,
+              WriteKey(key): WriteKey,
+              Body(input): Body<I>| async move {
+            let made = handler(Writing { app, permit, key }, input).await;
+            answer::<I>(made, fresh)
+        },
+    )
 }
 
 fn writer<R, I, F, A>(filter: MethodFilter, fresh: StatusCode, handler: F) -> MethodRouter<App>

@@ -1,13 +1,16 @@
 //! The table of the API's routes: every noun's, and the document's own.
 
 use super::Route;
-use crate::{bench, book, mixes, papers, products, sheets};
+use crate::{bench, board, book, members, mixes, papers, products, rooms, sheets};
 
 /// Every route.
 #[must_use]
 pub fn all() -> Vec<Route> {
     let document = Route::document("/openapi.json", "This document.");
     [
+        rooms::api(),
+        members::api(),
+        board::api(),
         papers::api(),
         products::api(),
         bench::api(),

@@ -4,7 +4,7 @@ use serde::Serialize;
 use uuid::Uuid;
 
 use super::store;
-use super::{LineSet, TraySet};
+use super::{LineSet, Tray, TraySet};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
@@ -105,7 +105,7 @@ async fn refuse_full_trays(book: &mut Book<'_>, line: Uuid) -> Result<()> {
     let trays = store::trays(book.tx()).await?;
     for tray in trays.iter().filter(|tray| tray.line_id == line) {
         if store::is_full(book.tx(), tray.id).await? {
-            return Err(Error::Refused(Problem::TrayFull));
+            return Err(Error::Refused(Problem::LineFull));
         }
     }
     Ok(())
@@ -170,5 +170,55 @@ async fn write_tray(book: &mut Book<'_>, new: NewTray) -> Result<()> {
         is_retired: new.is_retired,
     };
     book.append(&entry).await?;
+    Ok(())
+}
+
+/// A tray that changes places with its neighbour.
+#[derive(Clone, Copy, Debug, Serialize)]
+pub struct TrayMove {
+    /// Which.
+    pub moved_tray_id: Uuid,
+    /// Whether prints meet it earlier, or later.
+    pub is_earlier: bool,
+}
+
+/// Moves a tray one place in its line.
+///
+/// # Errors
+/// None of that id; one that is retired, or that is first or last already.
+pub async fn move_tray(
+    app: &App,
+    permit: &Permit<KeepBench>,
+    key: Key,
+    wanted: TrayMove,
+) -> Result<Done> {
+    permit
+        .write(app, key, &wanted, move |book| {
+            Box::pin(async move { write_move(book, wanted).await })
+        })
+        .await
+}
+
+async fn write_move(book: &mut Book<'_>, wanted: TrayMove) -> Result<()> {
+    let there = store::trays(book.tx()).await?;
+    let tray = there.iter().find(|tray| tray.id == wanted.moved_tray_id);
+    let line = tray.ok_or(Error::NotFound)?.line_id;
+    let in_use = there
+        .into_iter()
+        .filter(|tray| tray.line_id == line && !tray.is_retired);
+    let mut row: Vec<Tray> = in_use.collect();
+    let from = row.iter().position(|tray| tray.id == wanted.moved_tray_id);
+    let from = from.ok_or(Error::Refused(Problem::Retired))?;
+    let to = match wanted.is_earlier {
+        true => from.checked_sub(1),
+        false => Some(from + 1).filter(|to| *to < row.len()),
+    };
+    row.swap(from, to.ok_or(Error::Refused(Problem::Unchanged))?);
+    for (position, mut tray) in (1..).zip(row) {
+        if tray.position != position {
+            tray.position = position;
+            book.append(&tray).await?;
+        }
+    }
     Ok(())
 }

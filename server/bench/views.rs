@@ -3,6 +3,7 @@
 use askama::Template;
 use serde::Deserialize;
 
+use crate::web::desk::RetiredRow;
 use crate::web::drawing::TrayDrawing;
 use crate::web::fields::Problems;
 use crate::web::shell::Shell;
@@ -16,7 +17,7 @@ pub struct BenchTray {
     pub name: String,
     /// `300 × 250 mm, 65 mm deep; least depth 10 mm`.
     pub inside: String,
-    /// The least volume that covers a print: `at least 750 ml`.
+    /// What covers a print and what it holds: `at least 750 ml, 4.88 L to the rim`.
     pub least_volume: String,
     /// The empty tray.
     pub drawing: TrayDrawing,
@@ -52,6 +53,8 @@ pub struct BenchPage {
     pub shell: Shell,
     /// The lines.
     pub lines: Vec<BenchLine>,
+    /// What is retired, lines first; each posts to its `/restore`.
+    pub retired: Vec<RetiredRow>,
     /// As typed; its key serves the moves too.
     pub form: LineForm,
     /// What to mend.

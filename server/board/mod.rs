@@ -4,12 +4,15 @@
 //! once after each change and kept until the next entry or the next moment at
 //! which something on it changes by itself.
 
+/// Its routes of the API.
+pub mod api;
 mod cache;
 mod page;
 mod state;
 /// The page, as its template wants it.
 pub mod views;
 
+pub use api::api;
 pub use cache::{Boards, Kept, Variant, look, watch};
 pub use page::{Figures, figures, life_rule, life_used_ppb, pages, ppb};
 pub use state::{LineNow, TrayNow, judged, lines_now};

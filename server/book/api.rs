@@ -1,62 +1,64 @@
-//! The book as JSON: everything that was written, as far as it is shown.
+//! The book as JSON.
 
-use data_encoding::HEXLOWER;
+use data_encoding::{BASE64, HEXLOWER};
 use serde::Serialize;
-use serde_json::Value;
+use serde_json::{Map, Value};
 use utoipa::ToSchema;
 use uuid::Uuid;
 
-use super::checkpoints;
-use super::reading::{self, Feed};
-use super::store::Line;
+use super::reading::{FEED, feed};
+use super::{Line, Shown, checkpoints};
 use crate::api::{By, Page, Paging, Route, moment_text};
 use crate::clock::moment;
 use crate::error::Result;
 use crate::logbook::checkpoint::Checkpoint;
 use crate::rights::{ReadBook, SealBook};
 
-const ENTRIES: &str = "/rooms/{room}/entries";
-const CHECKPOINTS: &str = "/rooms/{room}/checkpoints";
+const BOOK: &str = "/rooms/{room}/book";
+const CHECKPOINTS: &str = "/rooms/{room}/book/checkpoints";
 
 /// The routes.
 #[must_use]
 pub fn api() -> Vec<Route> {
     vec![
         Route::list(
-            ENTRIES,
-            "What was written after an entry, oldest first, none left out: of one that is not \
-             shown to you, its number.",
+            BOOK,
+            "Entries after a number, oldest first, none left out. Ask again after the last one \
+             for what came since.",
             entries,
         ),
-        Route::list(
-            CHECKPOINTS,
-            "The checkpoints of the book, oldest first.",
-            list_checkpoints,
-        ),
+        Route::list(CHECKPOINTS, "The book's checkpoints, oldest first.", list),
+        Route::make(CHECKPOINTS, "Make a checkpoint of the book now.", seal),
     ]
 }
 
-/// An entry of the book.
+/// An entry. One that is not shown to the token's person keeps its number.
 #[derive(Debug, Serialize, ToSchema)]
 pub struct EntryOut {
     /// Its number.
     pub seq: i64,
-    /// Whether the rest is shown to you.
-    pub is_shown: bool,
+    /// What it says; null where it is not shown.
+    pub shown: Option<ShownOut>,
+}
+
+/// What an entry says.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct ShownOut {
     /// Its kind.
-    pub kind: Option<String>,
-    /// Who wrote it; nobody for the program itself.
-    pub actor_id: Option<Uuid>,
+    pub kind: String,
+    /// Who wrote it; null for the program itself.
+    pub actor: Option<Uuid>,
     /// When it happened.
     #[schema(format = DateTime)]
-    pub happened_at: Option<String>,
+    pub happened_at: String,
     /// When it was written.
     #[schema(format = DateTime)]
-    pub recorded_at: Option<String>,
+    pub recorded_at: String,
     /// What it is about.
     pub about: Vec<AboutOut>,
-    /// What it says, as its kind has it.
-    pub payload: Option<Value>,
+    /// Its figures, as its kind has them; null where somebody has spoilt them.
+    #[schema(value_type = Option<Object>)]
+    pub payload: Option<Map<String, Value>>,
 }
 
 /// A thing that an entry is about.
@@ -68,69 +70,76 @@ pub struct AboutOut {
     pub id: Uuid,
 }
 
-async fn entries(by: By<ReadBook>, paging: Paging) -> Result<Page<EntryOut>> {
-    let after = paging.after_seq()?.unwrap_or(0);
-    let feed = reading::feed(&by.app, &by.permit, after, paging.limit + 1).await?;
-    let Feed { lines, about, .. } = feed;
-    let page = paging.first_of(lines, |line| line.seq.to_string());
-    page.map(|line| entry(line, &about))
+impl ShownOut {
+    fn of(shown: &Shown, about: Vec<AboutOut>) -> Result<Self> {
+        Ok(Self {
+            kind: shown.kind.clone(),
+            actor: shown.actor,
+            happened_at: moment_text(shown.happened_at)?,
+            recorded_at: moment_text(shown.recorded_at)?,
+            about,
+            payload: serde_json::from_slice(&shown.payload).ok(),
+        })
+    }
 }
 
-fn entry(line: Line, about: &[(i64, String, Uuid)]) -> Result<EntryOut> {
-    let about = about.iter().filter(|(seq, _, _)| *seq == line.seq);
-    let about = about.map(|(_, noun, id)| AboutOut {
-        noun: noun.clone(),
-        id: *id,
-    });
-    let (seq, shown) = (line.seq, line.shown);
-    Ok(EntryOut {
-        seq,
-        is_shown: shown.is_some(),
-        kind: shown.as_ref().map(|shown| shown.kind.clone()),
-        actor_id: shown.as_ref().and_then(|shown| shown.actor),
-        happened_at: shown
-            .as_ref()
-            .map(|shown| moment_text(shown.happened_at))
-            .transpose()?,
-        recorded_at: shown
-            .as_ref()
-            .map(|shown| moment_text(shown.recorded_at))
-            .transpose()?,
-        about: about.collect(),
-        payload: shown
-            .map(|shown| serde_json::from_slice(&shown.payload))
-            .transpose()?,
+async fn entries(by: By<ReadBook>, paging: Paging<FEED>) -> Result<Page<EntryOut>> {
+    let after = paging.after_seq()?.unwrap_or(0);
+    let feed = feed(&by.app, &by.permit, after, paging.limit).await?;
+    let said = |line: &Line| -> Result<EntryOut> {
+        let about = feed.about.iter().filter(|(seq, _, _)| *seq == line.seq);
+        let about = about.map(|(_, noun, id)| AboutOut {
+            noun: noun.clone(),
+            id: *id,
+        });
+        let shown = line.shown.as_ref();
+        let shown = shown.map(|shown| ShownOut::of(shown, about.collect()));
+        Ok(EntryOut {
+            seq: line.seq,
+            shown: shown.transpose()?,
+        })
+    };
+    let more = feed.lines.last().filter(|line| line.seq < feed.last);
+    Ok(Page {
+        next: more.map(|line| line.seq.to_string()),
+        data: feed.lines.iter().map(said).collect::<Result<_>>()?,
     })
 }
 
-/// A signed mark of how the book stood.
+/// A signed mark of how the book stood, kept outside the database.
 #[derive(Debug, Serialize, ToSchema)]
 pub struct CheckpointOut {
-    /// The last entry it seals.
+    /// The last entry then; 0 for an empty book.
     pub seq: i64,
-    /// That entry's hash, 64 hexadecimal digits.
+    /// Its hash, in hexadecimal.
     pub hash: String,
-    /// When it was made.
+    /// When.
     #[schema(format = DateTime)]
     pub at: String,
-    /// The key it is signed with, 64 hexadecimal digits.
+    /// The Ed25519 key it is signed with, in base64.
     pub public_key: String,
-    /// The signature, 128 hexadecimal digits.
+    /// The signature, in base64.
     pub signature: String,
 }
 
-async fn list_checkpoints(by: By<SealBook>, paging: Paging) -> Result<Page<CheckpointOut>> {
-    let shelf = checkpoints::shelf(&by.app, by.permit.room()).await?;
-    let page = paging.cut(shelf.checkpoints, |one| one.at_us.to_string())?;
-    page.map(|one| checkpoint(&one))
+impl CheckpointOut {
+    fn of(checkpoint: Checkpoint) -> Result<Self> {
+        Ok(Self {
+            seq: checkpoint.seq,
+            hash: HEXLOWER.encode(&checkpoint.hash),
+            at: moment_text(moment(checkpoint.at_us))?,
+            public_key: BASE64.encode(&checkpoint.public_key),
+            signature: BASE64.encode(&checkpoint.signature),
+        })
+    }
 }
 
-fn checkpoint(one: &Checkpoint) -> Result<CheckpointOut> {
-    Ok(CheckpointOut {
-        seq: one.seq,
-        hash: HEXLOWER.encode(&one.hash),
-        at: moment_text(moment(one.at_us))?,
-        public_key: HEXLOWER.encode(&one.public_key),
-        signature: HEXLOWER.encode(&one.signature),
-    })
+async fn list(by: By<ReadBook>, paging: Paging) -> Result<Page<CheckpointOut>> {
+    let shelf = checkpoints::list(&by.app, &by.permit).await?;
+    let page = paging.cut(shelf.checkpoints, |mark| mark.at_us.to_string())?;
+    page.map(CheckpointOut::of)
+}
+
+async fn seal(by: By<SealBook>) -> Result<CheckpointOut> {
+    CheckpointOut::of(checkpoints::seal_now(&by.app, &by.permit).await?)
 }

@@ -8,10 +8,14 @@ pub mod cluster;
 pub mod demo;
 /// Reaching an installation.
 pub mod installation;
+/// `wetside member`
+pub mod member;
 /// `wetside migrate`
 pub mod migrate;
 /// `wetside reckon`
 pub mod reckon;
+/// `wetside room`
+pub mod room;
 /// `wetside serve`
 pub mod serve;
 /// `wetside verify`

@@ -216,9 +216,11 @@ impl Area {
 impl Ppb {
     /// The whole.
     pub const ONE: Self = Self(1_000_000_000);
-    /// From here on a limit counts as met: 1 − 10⁻⁹, so that sums of rounded
-    /// parts do not stop a hair short of it.
-    pub const LIMIT: Self = Self(999_999_999);
+    /// From here on a limit counts as met: 1 − 10⁻⁶, so that sums of rounded
+    /// parts do not stop a hair short of it. A note's wear is rounded to a
+    /// nanolitre, so a thousand notes in a litre may stop half a millionth short:
+    /// fourteen notes of five sheets at 70 sheets a litre come to 0.999999994.
+    pub const LIMIT: Self = Self(999_999_000);
 
     /// `part / whole`, rounded down.
     ///

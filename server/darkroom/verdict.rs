@@ -4,7 +4,7 @@
 //! Worst first: nothing recorded, unknown, replace, test first, ready. A passed
 //! check lifts the doubts a check can answer (a high fraction, sheets of unknown
 //! number, a guessed start) while it is good: 1 h or 10 % of capacity by default,
-//! and never past 1. A limit is met from 1 − 10⁻⁹. The fractions and
+//! and never past 1. A limit is met from 1 − 10⁻⁶. The fractions and
 //! spans are common practice, no source, and the steward's to change; clearing 2×
 //! is common practice too, emergence 1.5× from memory.
 

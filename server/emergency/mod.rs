@@ -7,3 +7,4 @@ mod store;
 pub mod views;
 
 pub use pages::{for_everyone, of_room};
+pub(crate) use statements::response;

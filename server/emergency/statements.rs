@@ -69,7 +69,7 @@ const RESPONSES: &[(&str, &str)] = &[
 ];
 
 /// The text of a response statement.
-pub(super) fn response(code: &str) -> String {
+pub(crate) fn response(code: &str) -> String {
     let found = RESPONSES.iter().find(|(known, _)| *known == code);
     found.map_or_else(
         || "Its text stands in the supplier’s safety data sheet.".to_owned(),

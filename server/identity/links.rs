@@ -75,6 +75,8 @@ pub struct Link {
     pub role: Option<Role>,
     /// Whose password it changes.
     pub person: Option<Uuid>,
+    /// That person's name.
+    pub person_name: Option<String>,
     /// That person's log-in name.
     pub log_in_name: Option<String>,
     /// Who made it; nobody for the machine.

@@ -26,3 +26,16 @@ pub async fn all(app: &App, person: Uuid) -> Result<Vec<Membership>> {
         })
         .await
 }
+
+/// All rooms the person belongs to, suspended or not, by name; each with whether
+/// they are suspended there.
+///
+/// # Errors
+/// That the database is away.
+pub async fn all_shown(app: &App, person: Uuid) -> Result<Vec<(Membership, bool)>> {
+    app.database()
+        .as_person(person, move |tx| {
+            Box::pin(async move { store::every_room(tx, person).await })
+        })
+        .await
+}

@@ -14,12 +14,14 @@ mod entrance;
 pub mod links;
 pub mod memberships;
 pub mod names;
+pub mod pages;
 pub mod passwords;
 mod permit;
 pub mod secret;
 pub mod sessions;
 mod store;
 pub mod throttle;
+pub mod token_pages;
 pub mod tokens;
 /// Its pages, as templates want them.
 pub mod views;

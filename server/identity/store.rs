@@ -130,6 +130,34 @@ pub(super) async fn memberships(tx: &mut InstallationTx, person: Uuid) -> Result
         .collect()
 }
 
+/// Every room the person belongs to, by name, and whether they are suspended there.
+pub(super) async fn every_room(
+    tx: &mut InstallationTx,
+    person: Uuid,
+) -> Result<Vec<(Membership, bool)>> {
+    let found = sqlx::query!(
+        r#"
+        select n.room_id, n.slug, n.name, n.is_demo, n.closed_at, m.role, m.suspended_at
+        from room_name n
+        join membership m on m.room_id = n.room_id
+        where m.person_id = $1 and m.ended_at is null
+        order by n.name, n.room_id
+        limit 200
+        "#,
+        person
+    )
+    .fetch_all(tx.db())
+    .await?;
+    found
+        .into_iter()
+        .map(|row| {
+            let flags = (row.is_demo, row.closed_at);
+            let membership = membership(row.room_id, row.slug, row.name, flags, &row.role)?;
+            Ok((membership, row.suspended_at.is_some()))
+        })
+        .collect()
+}
+
 pub(super) fn membership(
     room: Uuid,
     slug: String,

@@ -160,7 +160,8 @@ pub struct SessionShown {
     pub is_this: bool,
 }
 
-/// The person's own account. Forms: `POST /account/password` (`current_password`,
+/// The person's own account. Forms: `POST /account/name` (`name`), `POST /account/seen`
+/// (`until`), `POST /account/password` (`current_password`,
 /// `new_password`), `POST /account/sessions/{id}/end`, `POST /account/sessions/end-all`.
 #[derive(Debug, Clone, Template)]
 #[template(path = "identity/account.html")]
@@ -169,14 +170,18 @@ pub struct AccountPage {
     pub shell: Shell,
     /// The person's name.
     pub name: String,
+    /// The name as typed.
+    pub typed_name: String,
     /// The log-in name.
     pub log_in_name: String,
-    /// What to mend in the password form.
+    /// What to mend in either form.
     pub problems: Problems,
     /// Where the person is logged in.
     pub sessions: Vec<SessionShown>,
     /// What stewards did to this account, one sentence each, newest first.
     pub done_by_stewards: Vec<String>,
+    /// Up to when that is, for `POST /account/seen`.
+    pub seen_until: String,
     /// The person's rooms, each with its token page: slug and name.
     pub rooms: Vec<Choice>,
 }

@@ -5,13 +5,18 @@
 //! shown to its person.
 
 pub mod actions;
+/// Its routes of the API.
+pub mod api;
 mod entries;
+pub mod join_pages;
 mod joining;
 mod machine;
+pub mod pages;
 mod store;
 /// Its pages, as templates want them.
 pub mod views;
 
+pub use api::api;
 pub use entries::{
     AccessEnded, InvitationRevoked, Invited, Joined, ResetLinkMade, Restored, RoleChanged,
     Suspended,

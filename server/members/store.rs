@@ -9,6 +9,9 @@ use crate::error::{Error, Result};
 use crate::logbook::Placed;
 use crate::rights::Role;
 
+/// How many members a part of the list holds.
+pub(super) const PART: usize = 500;
+
 /// A member, former ones too.
 #[derive(Clone, Debug, Eq, PartialEq)]
 pub struct Member {
@@ -57,10 +60,11 @@ pub async fn members(tx: &mut RoomTx, after_number: i32) -> Result<Vec<Member>> 
         join person p on p.id = m.person_id
         where m.room_id = $1 and m.member_number > $2
         order by m.member_number
-        limit 500
+        limit $3
         "#,
         room,
-        after_number
+        after_number,
+        i64::try_from(PART).unwrap_or(i64::MAX)
     )
     .fetch_all(tx.db())
     .await?;

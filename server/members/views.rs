@@ -3,14 +3,14 @@
 use askama::Template;
 use serde::Deserialize;
 
-use crate::identity::views::RoleShown;
+use crate::identity::views::{LinkFor, RoleShown};
 use crate::web::dates::Moment;
 use crate::web::fields::Problems;
 use crate::web::shell::Shell;
 
 /// May a member come in?
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Standing {
+pub enum Access {
     /// Yes.
     Active,
     /// Not until restored.
@@ -31,7 +31,7 @@ pub struct MemberRow {
     /// The role.
     pub role: RoleShown,
     /// May they come in?
-    pub standing: Standing,
+    pub access: Access,
 }
 
 /// An invitation that waits.
@@ -39,8 +39,8 @@ pub struct MemberRow {
 pub struct InvitationRow {
     /// Its id, for `POST /members/invitations/{id}/revoke`.
     pub id: String,
-    /// The role it gives.
-    pub role: RoleShown,
+    /// What it is for.
+    pub link_for: LinkFor,
     /// Who made it.
     pub made_by: String,
     /// When it ends.
@@ -104,7 +104,7 @@ pub struct MemberPage {
     /// The role.
     pub role: RoleShown,
     /// May they come in?
-    pub standing: Standing,
+    pub access: Access,
     /// When they joined.
     pub joined: Moment,
     /// As typed, or the role they have.

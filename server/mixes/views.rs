@@ -170,3 +170,17 @@ pub struct DiscardPage {
     /// What must not go into the same container, and the product's cautions.
     pub cautions: Vec<String>,
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_cylinder_shows_the_share_of_concentrate() {
+        // 1+9 is one part in ten: plain arithmetic.
+        let cylinder = Cylinder::of_dilution(9_000);
+        assert_eq!(cylinder.concentrate_thousandths, 100);
+        assert_eq!(cylinder.meets_at(), CYLINDER_BOTTOM - 54);
+        assert_eq!(Cylinder::of_dilution(0).meets_at(), CYLINDER_TOP);
+    }
+}

@@ -6,7 +6,9 @@
 pub mod actions;
 pub mod api;
 mod entries;
+mod form;
 pub mod input;
+mod pages;
 pub mod starter;
 mod store;
 /// Its pages, as templates want them.
@@ -14,4 +16,5 @@ pub mod views;
 
 pub use api::api;
 pub use entries::{PaperClassSet, SheetSizeSet};
+pub use pages::pages;
 pub use store::{PaperClass, SheetSize, paper_classes, sheet_sizes};

@@ -3,17 +3,18 @@
 use askama::Template;
 use serde::Deserialize;
 
+use crate::web::desk::RetiredRow;
 use crate::web::fields::Problems;
 use crate::web::shell::Shell;
 
 /// A sheet size of the list.
 #[derive(Debug, Clone)]
 pub struct SizeRow {
-    /// Its id, for `/papers/sizes/{id}/retire`.
+    /// Its id, for `/papers/sizes/{id}`.
     pub id: String,
     /// `8×10 in`.
     pub name: String,
-    /// `203.2 × 254 mm`.
+    /// `254 × 203.2 mm`.
     pub sides: String,
     /// In sheets of 8×10 in: `1`.
     pub equivalent: String,
@@ -22,7 +23,7 @@ pub struct SizeRow {
 /// A paper class of the list.
 #[derive(Debug, Clone)]
 pub struct ClassRow {
-    /// Its id, for `/papers/classes/{id}/retire`.
+    /// Its id, for `/papers/classes/{id}`.
     pub id: String,
     /// `RC`.
     pub name: String,
@@ -55,6 +56,8 @@ pub struct PapersPage {
     pub sizes: Vec<SizeRow>,
     /// The classes.
     pub classes: Vec<ClassRow>,
+    /// What is retired, sizes first; each posts to its `/restore`.
+    pub retired: Vec<RetiredRow>,
     /// As typed.
     pub form: PapersForm,
     /// What to mend.
@@ -63,4 +66,35 @@ pub struct PapersPage {
     pub unit: String,
     /// May this reader change them?
     pub may_change: bool,
+}
+
+/// Changes a size: posts to `/papers/sizes/{id}`; `/papers/sizes/{id}/retire` asks first.
+#[derive(Debug, Clone, Template)]
+#[template(path = "papers/size.html")]
+pub struct SizePage {
+    /// The frame.
+    pub shell: Shell,
+    /// Its id.
+    pub id: String,
+    /// As typed.
+    pub form: PapersForm,
+    /// What to mend.
+    pub problems: Problems,
+    /// `mm` or `in`: what bare numbers are.
+    pub unit: String,
+}
+
+/// Changes a class: posts to `/papers/classes/{id}`; `/papers/classes/{id}/retire` asks
+/// first.
+#[derive(Debug, Clone, Template)]
+#[template(path = "papers/class.html")]
+pub struct ClassPage {
+    /// The frame.
+    pub shell: Shell,
+    /// Its id.
+    pub id: String,
+    /// As typed.
+    pub form: PapersForm,
+    /// What to mend.
+    pub problems: Problems,
 }

@@ -4,7 +4,7 @@ use serde::Serialize;
 use uuid::Uuid;
 
 use super::store;
-use super::{CapacityFigure, DilutionFigures, Kind, ProductSet};
+use super::{CapacityFigure, DilutionFigures, Kind, Product, ProductSet};
 use crate::app::App;
 use crate::darkroom::incompatibility::Group;
 use crate::error::{Error, Result};
@@ -61,7 +61,7 @@ pub struct NewDilution {
     pub capacities: Vec<CapacityFigure>,
 }
 
-/// Adds or changes a product.
+/// Adds or changes a product, with all its dilutions.
 ///
 /// # Errors
 /// A name or a dilution that is there already; a paper class that is not there.
@@ -73,12 +73,35 @@ pub async fn set_product(
 ) -> Result<Done> {
     permit
         .write(app, key, &new.clone(), move |book| {
-            Box::pin(async move { write_product(book, new).await })
+            Box::pin(async move { write_product(book, new, Dilutions::AsWanted).await })
         })
         .await
 }
 
-async fn write_product(book: &mut Book<'_>, new: NewProduct) -> Result<()> {
+/// Adds or changes a product and leaves the dilutions that it has alone.
+///
+/// # Errors
+/// A name that is there already.
+pub async fn describe_product(
+    app: &App,
+    permit: &Permit<KeepProducts>,
+    key: Key,
+    new: NewProduct,
+) -> Result<Done> {
+    permit
+        .write(app, key, &new.clone(), move |book| {
+            Box::pin(async move { write_product(book, new, Dilutions::AsTheyAre).await })
+        })
+        .await
+}
+
+/// Which dilutions a product has after it was set.
+enum Dilutions {
+    AsWanted,
+    AsTheyAre,
+}
+
+async fn write_product(book: &mut Book<'_>, new: NewProduct, which: Dilutions) -> Result<()> {
     let there = store::products(book.tx()).await?;
     if there
         .iter()
@@ -96,28 +119,13 @@ async fn write_product(book: &mut Book<'_>, new: NewProduct) -> Result<()> {
         None if there.len() >= MOST => return Err(Error::Refused(Problem::TooMany(MOST))),
         None => None,
     };
-    check_classes(book, &new).await?;
-    let mut dilutions: Vec<DilutionFigures> = Vec::new();
-    for figures in new.dilutions {
-        if dilutions
-            .iter()
-            .any(|other| other.parts_thousandths == figures.parts_thousandths)
-        {
-            return Err(Error::field("dilutions", Problem::NameTaken));
+    let dilutions = match which {
+        Dilutions::AsWanted => {
+            check_classes(book, &new.dilutions).await?;
+            figured(book, old, &new.dilutions)?
         }
-        let same = old.and_then(|old| {
-            let mut figures_of_old = old.dilutions.iter();
-            figures_of_old.find(|each| each.parts_thousandths == figures.parts_thousandths)
-        });
-        dilutions.push(DilutionFigures {
-            id: same.map_or_else(|| book.new_id(), |same| same.id),
-            parts_thousandths: figures.parts_thousandths,
-            tray_life_s: figures.tray_life_s,
-            bottle_life_s: figures.bottle_life_s,
-            life_basis: figures.life_basis,
-            capacities: figures.capacities,
-        });
-    }
+        Dilutions::AsTheyAre => old.map_or_else(Vec::new, |old| old.dilutions.clone()),
+    };
     let entry = ProductSet {
         id: old.map_or_else(|| book.new_id(), |old| old.id),
         version: old.map_or(1, |old| old.version + 1),
@@ -137,9 +145,34 @@ async fn write_product(book: &mut Book<'_>, new: NewProduct) -> Result<()> {
     Ok(())
 }
 
-async fn check_classes(book: &mut Book<'_>, new: &NewProduct) -> Result<()> {
+/// The dilutions wanted, those that were there under their old ids.
+fn figured(
+    book: &mut Book<'_>,
+    old: Option<&Product>,
+    wanted: &[NewDilution],
+) -> Result<Vec<DilutionFigures>> {
+    let mut dilutions: Vec<DilutionFigures> = Vec::new();
+    for figures in wanted {
+        let is_same = |each: &&DilutionFigures| each.parts_thousandths == figures.parts_thousandths;
+        if dilutions.iter().any(|each| is_same(&each)) {
+            return Err(Error::field("dilutions", Problem::NameTaken));
+        }
+        let same = old.and_then(|old| old.dilutions.iter().find(is_same));
+        dilutions.push(DilutionFigures {
+            id: same.map_or_else(|| book.new_id(), |same| same.id),
+            parts_thousandths: figures.parts_thousandths,
+            tray_life_s: figures.tray_life_s,
+            bottle_life_s: figures.bottle_life_s,
+            life_basis: figures.life_basis.clone(),
+            capacities: figures.capacities.clone(),
+        });
+    }
+    Ok(dilutions)
+}
+
+pub(super) async fn check_classes(book: &mut Book<'_>, wanted: &[NewDilution]) -> Result<()> {
     let classes = papers::paper_classes(book.tx()).await?;
-    let mut figures = new.dilutions.iter().flat_map(|each| &each.capacities);
+    let mut figures = wanted.iter().flat_map(|each| &each.capacities);
     let all_known = figures.all(|figure| {
         classes
             .iter()
@@ -149,4 +182,42 @@ async fn check_classes(book: &mut Book<'_>, new: &NewProduct) -> Result<()> {
         true => Ok(()),
         false => Err(Error::field("capacities", Problem::NotAChoice)),
     }
+}
+
+/// A product to retire or to bring back.
+#[derive(Clone, Copy, Debug, Serialize)]
+pub struct Retiring {
+    /// Which.
+    pub product_id: Uuid,
+    /// Whether it is offered no more.
+    pub is_retired: bool,
+}
+
+/// Retires a product, or brings it back, and changes nothing else.
+///
+/// # Errors
+/// None of that id.
+pub async fn retire_product(
+    app: &App,
+    permit: &Permit<KeepProducts>,
+    key: Key,
+    wanted: Retiring,
+) -> Result<Done> {
+    permit
+        .write(app, key, &wanted, move |book| {
+            Box::pin(async move {
+                let product = store::product(book.tx(), wanted.product_id).await?;
+                let mut product = product.ok_or(Error::NotFound)?;
+                product.is_retired = wanted.is_retired;
+                write_next(book, product).await
+            })
+        })
+        .await
+}
+
+/// Writes the next version of a product.
+pub(super) async fn write_next(book: &mut Book<'_>, mut product: Product) -> Result<()> {
+    product.version += 1;
+    book.append(&product).await?;
+    Ok(())
 }

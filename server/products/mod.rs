@@ -6,13 +6,19 @@
 
 pub mod actions;
 pub mod api;
+mod dilution_pages;
+pub mod dilutions;
 mod entries;
+mod form;
 pub mod input;
+mod pages;
 pub mod starter;
+mod statements;
 mod store;
 /// Its pages, as templates want them.
 pub mod views;
 
 pub use api::api;
 pub use entries::{CapacityFigure, DilutionFigures, Kind, ProductSet, parse_group};
+pub use pages::pages;
 pub use store::{Product, groups, product, products};

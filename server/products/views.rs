@@ -4,7 +4,8 @@ use askama::Template;
 use serde::Deserialize;
 
 use crate::web::dates::Moment;
-use crate::web::fields::Problems;
+use crate::web::desk::RetiredRow;
+use crate::web::fields::{Choice, Problems};
 use crate::web::shell::Shell;
 
 /// A product of the list.
@@ -30,6 +31,10 @@ pub struct ProductsPage {
     pub shell: Shell,
     /// The products.
     pub products: Vec<ProductRow>,
+    /// What is retired; each posts to its `/restore`.
+    pub retired: Vec<RetiredRow>,
+    /// Idempotency key of what brings one back.
+    pub key: String,
     /// May this reader add one?
     pub may_change: bool,
 }
@@ -83,6 +88,8 @@ pub struct ProductPage {
     pub name: String,
     /// `Developer`.
     pub kind: String,
+    /// Is it offered no more?
+    pub is_retired: bool,
     /// Its version; each change makes a new one.
     pub version: i32,
     /// Its dilutions.
@@ -113,8 +120,7 @@ pub struct ProductForm {
     pub name: String,
     /// `developer`, `stop_bath`, `fixer`, `wash_aid` or `toner`.
     pub kind: String,
-    /// The chemical groups ticked: `acid`, `hypochlorite`, `ammonium`, `sulfite`,
-    /// `thiosulfate`, `sulfide`, `sensitiser`.
+    /// The chemical groups ticked, by the names the API has for them.
     pub groups: Vec<String>,
     /// `yes` where it oxidises in an open tray.
     pub oxidises: String,
@@ -139,8 +145,12 @@ pub struct ProductFormPage {
     pub shell: Shell,
     /// Its id; none for a new one.
     pub id: Option<String>,
+    /// Its name as it is on file; empty for a new one.
+    pub name: String,
     /// As typed.
     pub form: ProductForm,
+    /// Every chemical group.
+    pub groups: Vec<Choice>,
     /// What to mend.
     pub problems: Problems,
 }
@@ -153,9 +163,9 @@ pub struct DilutionForm {
     pub key: String,
     /// The N of 1+N.
     pub parts: String,
-    /// Hours in the open tray.
+    /// Hours in the open tray, or any unit of time behind the number.
     pub tray_life: String,
-    /// Hours in a stoppered bottle.
+    /// The same in a stoppered bottle.
     pub bottle_life: String,
     /// Where the lives come from.
     pub life_basis: String,
@@ -191,8 +201,10 @@ pub struct DilutionFormPage {
     pub product_id: String,
     /// The product's name.
     pub product: String,
-    /// The dilution's id; none for a new one.
+    /// The dilution's id; none for a new one. `…/{id}/remove` asks first.
     pub id: Option<String>,
+    /// `1+9`, as it is on file; empty for a new one.
+    pub name: String,
     /// As typed.
     pub form: DilutionForm,
     /// One a paper class, with what was typed.

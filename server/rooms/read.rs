@@ -144,25 +144,30 @@ fn lines(typed: &str) -> Result<String, Problem> {
 }
 
 fn check_numbers(settings: &Settings, problems: &mut Problems) {
-    let mut within = |field: &'static str, value: i64, least: i64, most: i64, unit: i64| {
+    let mut within = |field: &'static str, value: i64, (least, most), (unit, word): (i64, &str)| {
         if !(least..=most).contains(&value) {
-            let (least, most) = ((least / unit).to_string(), (most / unit).to_string());
+            let (least, most) = (least / unit, most / unit);
+            let (least, most) = (format!("{least}{word}"), format!("{most}{word}"));
             problems.add(field, Problem::OutOfRange { least, most });
         }
     };
     let people = i64::from(settings.people_limit);
-    within("people_limit", people, 1, i64::from(PEOPLE), 1);
+    within("people_limit", people, (1, i64::from(PEOPLE)), (1, ""));
     // In per cent, as it is typed; all used up is never "test first".
     let one_percent = 10_000_000;
     within(
         "test_first",
         settings.test_first_ppb,
-        one_percent,
-        99 * one_percent,
-        one_percent,
+        (one_percent, 99 * one_percent),
+        (one_percent, " %"),
     );
     let late = i64::from(settings.late_note_minutes);
-    within("late_note_hours", late, 0, i64::from(LATE_MINUTES), 60);
+    within(
+        "late_note_hours",
+        late,
+        (0, i64::from(LATE_MINUTES)),
+        (60, " h"),
+    );
     for (day, hours) in settings.hours.iter().enumerate() {
         if let Some(problem) = hours.and_then(check_hours) {
             problems.add(format!("hours-{day}"), problem);

@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::error::{Error, Result};
 use crate::web::dates::Zone;
+use crate::web::lengths::Lengths;
 use crate::web::numbers::Numbers;
 
 /// How lengths and volumes are written.
@@ -160,6 +161,12 @@ impl Settings {
     #[must_use]
     pub fn numbers(&self) -> Numbers {
         Numbers::with_mark(self.decimal_mark.as_str())
+    }
+
+    /// How this room writes lengths.
+    #[must_use]
+    pub fn lengths(&self) -> Lengths {
+        Lengths::new(self.numbers(), self.units == Units::Inch)
     }
 
     /// What a room starts with, to be changed by its steward: open around the

@@ -2,7 +2,7 @@
 //!
 //! The database stores instants only; this is the one module that knows zones. A local
 //! time that does not exist moves forward by what the clock skipped, one that happens
-//! twice is the first, and [`Adjusted`] tells the page which happened. Zones come from
+//! twice is the first, and `Adjusted` tells the page which happened. Zones come from
 //! the table bundled with jiff, not from the machine.
 
 use askama::Template;

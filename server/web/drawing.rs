@@ -64,6 +64,18 @@ pub struct VerdictWord {
 impl HtmlSafe for VerdictWord {}
 
 impl VerdictWord {
+    /// Is it liquid nobody knows?
+    #[must_use]
+    pub fn is_unknown(&self) -> bool {
+        self.standing == Standing::Unknown
+    }
+
+    /// Must it be replaced?
+    #[must_use]
+    pub fn is_replace(&self) -> bool {
+        self.standing == Standing::Replace
+    }
+
     /// The word alone.
     #[must_use]
     pub fn words(&self) -> VerdictWords {

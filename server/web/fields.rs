@@ -1,7 +1,7 @@
 //! What is wrong with a form, field by field.
 //!
 //! A handler keeps the form as it came (a struct of strings) and one list of
-//! [`Problems`]; the macros of `templates/fields.html` show both. The field name is the
+//! `Problems`; the macros of `templates/fields.html` show both. The field name is the
 //! `name` of the input; the id of the input is `field-<name>`.
 
 /// One thing to mend: which field, and the sentence that says how.

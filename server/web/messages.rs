@@ -6,9 +6,12 @@
 
 pub mod api;
 pub mod bench;
+pub mod desk;
 pub mod entries;
 pub mod notices;
+pub mod people;
 pub mod problems;
+pub mod products;
 pub mod verdicts;
 
 pub use problems::{clash, danger, failure, problem};

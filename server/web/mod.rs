@@ -5,6 +5,8 @@
 pub mod assets;
 /// Instants in words of the room's zone, and local times back to instants.
 pub mod dates;
+/// What the pages of the steward's desk share.
+pub mod desk;
 /// How bright the pages are.
 pub mod display;
 /// Trays seen from above and the two rules beside them.
@@ -25,6 +27,8 @@ pub mod guards;
 pub mod health;
 /// One line a request.
 pub mod journal;
+/// Lengths in millimetres or inches.
+pub mod lengths;
 /// Connections.
 pub mod listener;
 /// Every visible sentence that does not stand in a template.

@@ -220,7 +220,11 @@ async fn only_stewards_look_for_somebody_else() {
         id: Some(person),
         ..Filter::default()
     };
-    for filter in [by(library.steward), about(library.steward)] {
+    let of_no_sort = Filter {
+        id: Some(library.steward),
+        ..Filter::default()
+    };
+    for filter in [by(library.steward), about(library.steward), of_no_sort] {
         let refused = library.page(library.as_member(), filter, None).await;
         assert!(matches!(refused, Err(Error::Forbidden)));
     }

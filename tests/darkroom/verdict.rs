@@ -91,7 +91,7 @@ fn from_four_fifths_it_is_tested_first_and_at_one_replaced() {
 }
 
 #[test]
-fn a_limit_is_met_a_billionth_early() {
+fn a_limit_is_met_a_millionth_early() {
     let spent = |nanolitres: u32| MixState {
         charge: Some(Charge {
             charged: Microlitres::of(1_000_000),
@@ -99,8 +99,8 @@ fn a_limit_is_met_a_billionth_early() {
         }),
         ..MixState::default()
     };
-    assert_eq!(verdict(&spent(999_999_999), at(0)), Verdict::Replace);
-    assert_eq!(verdict(&spent(999_999_998), at(0)), Verdict::TestFirst);
+    assert_eq!(verdict(&spent(999_999_000), at(0)), Verdict::Replace);
+    assert_eq!(verdict(&spent(999_998_999), at(0)), Verdict::TestFirst);
 }
 
 pub(super) fn passed(minute: i64, spent_ml: i64) -> Option<PassedCheck> {

@@ -1,4 +1,4 @@
-//! Bench set-up, papers, products, the book, notices, settings, errors: invented data.
+//! Bench set-up, papers, products, the book, notices: invented data.
 
 use askama::Template;
 use wetside::bench::views::{
@@ -9,21 +9,19 @@ use wetside::book::views::{
     AboutShown, BookFilter, BookPage, BookRow, CheckpointRow, CheckpointsPage, EntryContent,
     EntryPage, LastVerified,
 };
-use wetside::emergency::views::{EmergencyPage, Precaution, RoomHelp};
 use wetside::notices::views::{NoticeRow, NoticesPage};
-use wetside::papers::views::{ClassRow, PapersForm, PapersPage, SizeRow};
+use wetside::papers::views::{ClassPage, ClassRow, PapersForm, PapersPage, SizePage, SizeRow};
 use wetside::products::views::{
     CapacityField, CapacityShown, CodeShown, DilutionForm, DilutionFormPage, DilutionShown,
     ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
 };
-use wetside::rooms::views::{ClosedRoomPage, SettingsForm, SettingsPage};
+use wetside::web::desk::RetiredRow;
 use wetside::web::drawing::{Standing, TrayDrawing};
 use wetside::web::fields::{Choice, Problems};
 use wetside::web::shell::{Place, Shell};
-use wetside::web::views::{ConfirmPage, ErrorPage, SafelightPage, Trouble};
 
 use super::bench_pages::{moment, shape};
-use super::{Page, outside};
+use super::{Page, strings};
 
 pub(crate) const PAGES: &[Page] = &[
     ("bench", bench),
@@ -31,6 +29,8 @@ pub(crate) const PAGES: &[Page] = &[
     ("line", line),
     ("tray-form", tray_form),
     ("papers", papers),
+    ("size-form", size_form),
+    ("class-form", class_form),
     ("products", products),
     ("product", product),
     ("product-form", product_form),
@@ -42,21 +42,7 @@ pub(crate) const PAGES: &[Page] = &[
     ("checkpoints", checkpoints),
     ("notices", notices),
     ("notices-none", notices_none),
-    ("settings", settings),
-    ("emergency", emergency),
-    ("emergency-no-room", emergency_no_room),
-    ("error-404", error_404),
-    ("error-401", error_401),
-    ("error-500", error_500),
-    ("error-503", error_503),
-    ("safelight", safelight),
-    ("confirm", confirm),
-    ("closed", closed),
 ];
-
-fn strings(all: &[&str]) -> Vec<String> {
-    all.iter().map(|one| (*one).to_owned()).collect()
-}
 
 fn bench_tray(id: &str, name: &str) -> BenchTray {
     BenchTray {
@@ -75,6 +61,7 @@ fn bench_page(shell: Shell, lines: Vec<BenchLine>) -> String {
             ..shell
         },
         lines,
+        retired: vec![retired_row("Old bench", "/bench/lines/b/restore")],
         form: LineForm::default(),
         problems: Problems::none(),
         may_change: true,
@@ -135,6 +122,47 @@ fn tray_form(shell: Shell) -> String {
     page.render().unwrap()
 }
 
+fn retired_row(name: &str, restore: &str) -> RetiredRow {
+    RetiredRow {
+        name: name.to_owned(),
+        restore: restore.to_owned(),
+    }
+}
+
+fn size_form(shell: Shell) -> String {
+    let page = SizePage {
+        shell,
+        id: "s1".to_owned(),
+        form: PapersForm {
+            key: "k".to_owned(),
+            size_name: "5×7 in".to_owned(),
+            long: "127".to_owned(),
+            short: "177.8".to_owned(),
+            class_name: String::new(),
+        },
+        problems: Problems::one(
+            "long",
+            "The long side is shorter than the short side. Swap them.",
+        ),
+        unit: "mm".to_owned(),
+    };
+    page.render().unwrap()
+}
+
+fn class_form(shell: Shell) -> String {
+    let page = ClassPage {
+        shell,
+        id: "c1".to_owned(),
+        form: PapersForm {
+            key: "k".to_owned(),
+            class_name: "RC".to_owned(),
+            ..PapersForm::default()
+        },
+        problems: Problems::none(),
+    };
+    page.render().unwrap()
+}
+
 fn papers(shell: Shell) -> String {
     let size = |id: &str, name: &str, sides: &str, equivalent: &str| SizeRow {
         id: id.to_owned(),
@@ -162,6 +190,7 @@ fn papers(shell: Shell) -> String {
                 name: "FB".to_owned(),
             },
         ],
+        retired: vec![retired_row("9×12 cm", "/papers/sizes/s9/restore")],
         form: PapersForm::default(),
         problems: Problems::none(),
         unit: "mm".to_owned(),
@@ -192,6 +221,8 @@ fn products(shell: Shell) -> String {
                 lacks_safety_data: true,
             },
         ],
+        retired: vec![retired_row("Old larch", "/products/p9/restore")],
+        key: "k".to_owned(),
         may_change: true,
     };
     page.render().unwrap()
@@ -226,6 +257,7 @@ fn product(shell: Shell) -> String {
         id: "p1".to_owned(),
         name: "Larch print developer".to_owned(),
         kind: "Developer".to_owned(),
+        is_retired: false,
         version: 2,
         dilutions: vec![
             dilution_shown("d1", "1+9", ("100 sheets / L", "50 sheets / L")),
@@ -249,6 +281,10 @@ fn product_form(shell: Shell) -> String {
     let page = ProductFormPage {
         shell,
         id: None,
+        name: String::new(),
+        groups: ["sulfite", "sensitiser"]
+            .map(|group| Choice::new(group, group).explained("What it is recognised by."))
+            .to_vec(),
         form: ProductForm {
             key: "k".to_owned(),
             kind: "developer".to_owned(),
@@ -275,6 +311,7 @@ fn dilution_form(shell: Shell) -> String {
         product_id: "p1".to_owned(),
         product: "Larch print developer".to_owned(),
         id: Some("d1".to_owned()),
+        name: "1+9".to_owned(),
         form: DilutionForm {
             key: "k".to_owned(),
             parts: "9".to_owned(),
@@ -486,121 +523,4 @@ fn notices(shell: Shell) -> String {
 
 fn notices_none(shell: Shell) -> String {
     notices_page(shell, Vec::new())
-}
-
-fn settings(shell: Shell) -> String {
-    let mut problems = Problems::one("currency", "Enter three letters, such as EUR.");
-    problems.add("hours-3", "Thursday closes before it opens.");
-    let page = SettingsPage {
-        shell: Shell {
-            place: Some(Place::Settings),
-            ..shell
-        },
-        form: SettingsForm {
-            key: "k".to_owned(),
-            name: "North Quay Darkroom".to_owned(),
-            zone: "Europe/Berlin".to_owned(),
-            currency: "Euro".to_owned(),
-            units: "metric".to_owned(),
-            decimal_mark: ".".to_owned(),
-            opens: strings(&["", "18:00", "18:00", "22:00", "18:00", "10:00", ""]),
-            closes: strings(&["", "22:00", "22:00", "18:00", "23:30", "20:00", ""]),
-            people_limit: "8".to_owned(),
-            test_first: "80".to_owned(),
-            late_note_hours: "168".to_owned(),
-            hazard_rules: "clp".to_owned(),
-            emergency_number: "112".to_owned(),
-            ..SettingsForm::default()
-        },
-        problems,
-        zones: vec![
-            Choice::new("America/St_Johns", "America/St_Johns"),
-            Choice::new("Europe/Berlin", "Europe/Berlin"),
-        ],
-        currency_is_fixed: false,
-        changed_seq: 301,
-    };
-    page.render().unwrap()
-}
-
-fn emergency(shell: Shell) -> String {
-    let page = EmergencyPage {
-        shell,
-        room: Some(RoomHelp {
-            emergency_number: "112".to_owned(),
-            poison_centre: String::new(),
-            address: "Quay 4, back yard, second door\nRing at the caretaker’s".to_owned(),
-            contacts: "Ines Vatry, steward\nTomasz Orlen, steward".to_owned(),
-            eyewash: "Left of the sink, green cap".to_owned(),
-            data_sheets: "Folder on the shelf above the dryer".to_owned(),
-        }),
-        precautions: vec![Precaution {
-            product: "Larch print developer".to_owned(),
-            code: "P302+P352".to_owned(),
-            text: "If on skin: wash with plenty of water.".to_owned(),
-        }],
-    };
-    page.render().unwrap()
-}
-
-fn emergency_no_room(shell: Shell) -> String {
-    let page = EmergencyPage {
-        shell: outside(shell),
-        room: None,
-        precautions: Vec::new(),
-    };
-    page.render().unwrap()
-}
-
-fn error(shell: Shell, trouble: Trouble) -> String {
-    let page = ErrorPage {
-        shell,
-        trouble,
-        sentence: None,
-        request_id: Some("0197c2aa-5b7e-7c31".to_owned()),
-        retry_after_s: (trouble == Trouble::Busy).then_some(5),
-    };
-    page.render().unwrap()
-}
-
-fn error_404(shell: Shell) -> String {
-    error(shell, Trouble::NotFound)
-}
-
-fn error_401(shell: Shell) -> String {
-    error(outside(shell), Trouble::NotLoggedIn)
-}
-
-fn error_500(shell: Shell) -> String {
-    error(shell, Trouble::Broken)
-}
-
-fn error_503(shell: Shell) -> String {
-    error(outside(shell), Trouble::Busy)
-}
-
-fn safelight(shell: Shell) -> String {
-    SafelightPage { shell }.render().unwrap()
-}
-
-fn confirm(shell: Shell) -> String {
-    let page = ConfirmPage {
-        question: "End Mirea Dunst’s access?".to_owned(),
-        consequence: "Pages of this room that are open elsewhere stop at once. What was written stays in the book. Only a new invitation brings the person back.".to_owned(),
-        verb: "End the access".to_owned(),
-        action: shell.at("/members/m/end"),
-        back: shell.at("/members/m"),
-        key: "k".to_owned(),
-        shell,
-    };
-    page.render().unwrap()
-}
-
-fn closed(shell: Shell) -> String {
-    let page = ClosedRoomPage {
-        shell,
-        since: moment("Mon 23 Nov, 09:00"),
-        sentence: None,
-    };
-    page.render().unwrap()
 }

@@ -9,6 +9,8 @@
 mod bench_pages;
 mod colours;
 mod desk_pages;
+mod note_pages;
+mod other_pages;
 mod people_pages;
 mod rules;
 
@@ -20,7 +22,14 @@ pub(crate) type Page = (&'static str, fn(Shell) -> String);
 
 /// Every page.
 pub(crate) fn pages() -> Vec<Page> {
-    [bench_pages::PAGES, desk_pages::PAGES, people_pages::PAGES].concat()
+    [
+        bench_pages::PAGES,
+        desk_pages::PAGES,
+        note_pages::PAGES,
+        other_pages::PAGES,
+        people_pages::PAGES,
+    ]
+    .concat()
 }
 
 /// The shell of a steward in an invented room.
@@ -78,6 +87,11 @@ pub(crate) fn roomless(shell: Shell) -> Shell {
         here: "/account".to_owned(),
         ..shell
     }
+}
+
+/// Owned copies.
+pub(crate) fn strings(all: &[&str]) -> Vec<String> {
+    all.iter().map(|one| (*one).to_owned()).collect()
 }
 
 #[test]

@@ -7,7 +7,7 @@ use wetside::identity::views::{
     TokenRow, TokensPage,
 };
 use wetside::members::views::{
-    InvitationRow, InviteForm, MemberPage, MemberRow, MembersPage, RoleForm, Standing,
+    Access, InvitationRow, InviteForm, MemberPage, MemberRow, MembersPage, RoleForm,
 };
 use wetside::rooms::views::{RoomShown, RoomsPage};
 use wetside::web::fields::{Choice, Problems};
@@ -102,7 +102,7 @@ fn reset(shell: Shell) -> String {
         shell: outside(shell),
         name: "Mirea Dunst".to_owned(),
         log_in_name: "mirea".to_owned(),
-        problems: Problems::one("password", "Enter at least 12 characters."),
+        problems: Problems::one("password", "Enter at least 10 characters."),
     };
     page.render().unwrap()
 }
@@ -126,6 +126,8 @@ fn account(shell: Shell) -> String {
     let page = AccountPage {
         shell: roomless(shell),
         name: "Ines Vatry".to_owned(),
+        typed_name: "Ines Vatry".to_owned(),
+        seen_until: "1".to_owned(),
         log_in_name: "ines".to_owned(),
         problems: Problems::none(),
         sessions: vec![session("1", "A browser on a phone", true), session("2", "A browser on a desk", false)],
@@ -173,12 +175,12 @@ fn rooms_none(shell: Shell) -> String {
 }
 
 fn members(shell: Shell) -> String {
-    let row = |number, name: &str, role, standing| MemberRow {
+    let row = |number, name: &str, role, access| MemberRow {
         id: format!("m{number}"),
         number,
         name: name.to_owned(),
         role,
-        standing,
+        access,
     };
     let page = MembersPage {
         shell: Shell {
@@ -186,19 +188,19 @@ fn members(shell: Shell) -> String {
             ..shell
         },
         members: vec![
-            row(1, "Ines Vatry", RoleShown::Steward, Standing::Active),
-            row(2, "Tomasz Orlen", RoleShown::Trained, Standing::Active),
-            row(3, "Mirea Dunst", RoleShown::Member, Standing::Suspended),
+            row(1, "Ines Vatry", RoleShown::Steward, Access::Active),
+            row(2, "Tomasz Orlen", RoleShown::Trained, Access::Active),
+            row(3, "Mirea Dunst", RoleShown::Member, Access::Suspended),
             row(
                 4,
                 "Pell Ashgrove-Okonta",
                 RoleShown::Treasurer,
-                Standing::Ended,
+                Access::Ended,
             ),
         ],
         invitations: vec![InvitationRow {
             id: "i1".to_owned(),
-            role: RoleShown::Member,
+            link_for: LinkFor::Joining(RoleShown::Member),
             made_by: "Ines Vatry".to_owned(),
             expires: moment("Fri 27 Nov, 17:02"),
         }],
@@ -223,7 +225,7 @@ fn member(shell: Shell) -> String {
         number: 3,
         name: "Mirea Dunst".to_owned(),
         role: RoleShown::Member,
-        standing: Standing::Active,
+        access: Access::Active,
         joined: moment("Mon 2 Feb 2026"),
         form: RoleForm {
             key: "k".to_owned(),

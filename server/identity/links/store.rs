@@ -23,7 +23,8 @@ pub(super) async fn find(
         r#"
         select
             i.id, i.room_id, i.role, i.person_id, i.made_by, i.expires_at,
-            n.name as "room_name?", n.slug as "slug?", p.log_in_name as "log_in_name?"
+            n.name as "room_name?", n.slug as "slug?",
+            p.name as "person_name?", p.log_in_name as "log_in_name?"
         from invitation i
         left join room_name n on n.room_id = i.room_id
         left join person p on p.id = i.person_id
@@ -49,6 +50,7 @@ pub(super) async fn find(
                 slug: row.slug,
                 role: role_of(row.role)?,
                 person: row.person_id,
+                person_name: row.person_name,
                 log_in_name: row.log_in_name,
                 made_by: row.made_by,
                 expires_at: row.expires_at,

@@ -29,10 +29,12 @@ fn about_words(problem: &Problem) -> Option<String> {
         Problem::SlugTaken => "Another room has this short name. Choose another one.",
         Problem::NotASlug => "Use lower-case letters, digits and hyphens only.",
         Problem::NameTaken => "Something here has that name already. Choose another one.",
+        Problem::DilutionTaken => "This product has this dilution already. Change that one.",
         Problem::ClosesBeforeOpening => "Closing comes before opening. Put the later time second.",
         Problem::SidesSwapped => "The long side is shorter than the short side. Swap them.",
         Problem::NotConfirmed => "Confirm this first.",
         Problem::Unchanged => "It is like this already, so there is nothing to change.",
+        Problem::NotSevenDays => "Give seven days, Monday first; null for a day it is closed.",
         Problem::Twice => "This stands here twice. Take one of them out.",
         Problem::DeeperThanTheTray => {
             "The tray is not that deep. Give less than from the floor to the rim."
@@ -177,6 +179,7 @@ fn of_the_tray(problem: &Problem) -> &'static str {
              time."
         }
         Problem::TrayFull => "Something stands in this tray. Discard it first.",
+        Problem::LineFull => "Something stands in a tray of this line. Discard it first.",
         Problem::TrayEmpty => "Nothing stands in this tray.",
         Problem::NoSafetyData => {
             "This product has no safety data here, so nobody mixes it. Ask a steward to enter the \

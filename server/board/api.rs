@@ -1,0 +1,145 @@
+//! The board as JSON.
+
+use serde::Serialize;
+use utoipa::ToSchema;
+use utoipa::openapi::{ObjectBuilder, RefOr, Schema, Type};
+use uuid::Uuid;
+
+use super::{LineNow, TrayNow, lines_now};
+use crate::api::{By, Route, moment_text};
+use crate::clock::moment;
+use crate::darkroom::verdict::Verdict;
+use crate::error::{Error, Result};
+use crate::rights::LookAtBoard;
+use crate::rooms::{self, Settings};
+use crate::web::dates::Zone;
+use crate::web::messages::verdicts;
+
+const BOARD: &str = "/rooms/{room}/board";
+
+/// The routes.
+#[must_use]
+pub fn api() -> Vec<Route> {
+    vec![Route::read(
+        BOARD,
+        "Every tray's verdict, why, and when it changes.",
+        read,
+    )]
+}
+
+/// The board as it is at one moment.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct BoardOut {
+    /// The moment.
+    #[schema(format = DateTime)]
+    pub as_of: String,
+    /// The lines in use, in their order.
+    pub lines: Vec<LineOnBoardOut>,
+}
+
+/// A line on the board.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct LineOnBoardOut {
+    /// Which.
+    pub id: Uuid,
+    /// What people call it.
+    pub name: String,
+    /// Its trays in the order prints travel.
+    pub trays: Vec<TrayOnBoardOut>,
+}
+
+/// A tray on the board.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct TrayOnBoardOut {
+    /// Which.
+    pub id: Uuid,
+    /// What people call it.
+    pub name: String,
+    /// The mix in it.
+    pub mix_id: Option<Uuid>,
+    /// The verdict.
+    #[schema(schema_with = verdict_schema)]
+    pub verdict: Verdict,
+    /// Why, in numbers, for people.
+    pub reason: String,
+    /// When the verdict changes if nobody does anything.
+    pub changes: Option<ChangeOut>,
+}
+
+/// A verdict to come.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct ChangeOut {
+    /// When.
+    #[schema(format = DateTime)]
+    pub at: String,
+    /// To which.
+    #[schema(schema_with = verdict_schema)]
+    pub to: Verdict,
+}
+
+async fn read(by: By<LookAtBoard>) -> Result<BoardOut> {
+    let now = by.app.clock().now();
+    let (settings, lines) = by
+        .app
+        .database()
+        .reading(by.permit.scope(), move |tx| {
+            Box::pin(async move {
+                let settings = rooms::settings(tx).await?;
+                let lines = lines_now(tx, now, settings.test_first_ppb).await?;
+                Ok((settings, lines))
+            })
+        })
+        .await?;
+    let zone = settings.time_zone()?;
+    let lines = lines
+        .into_iter()
+        .map(|line| on_board(line, &settings, &zone));
+    Ok(BoardOut {
+        as_of: moment_text(now)?,
+        lines: lines.collect::<Result<_>>()?,
+    })
+}
+
+fn on_board(line: LineNow, settings: &Settings, zone: &Zone) -> Result<LineOnBoardOut> {
+    let trays = line.trays.into_iter();
+    Ok(LineOnBoardOut {
+        id: line.line.id,
+        name: line.line.name,
+        trays: trays
+            .map(|tray| tray_on_board(tray, settings, zone))
+            .collect::<Result<_>>()?,
+    })
+}
+
+fn tray_on_board(now: TrayNow, settings: &Settings, zone: &Zone) -> Result<TrayOnBoardOut> {
+    let changes = now.judgement.changes_at.map(|(at, to)| {
+        let at = moment_text(moment(at.get()))?;
+        Ok::<_, Error>(ChangeOut { at, to })
+    });
+    Ok(TrayOnBoardOut {
+        id: now.tray.id,
+        name: now.tray.name,
+        mix_id: now.mix.map(|mix| mix.id),
+        verdict: now.judgement.verdict,
+        reason: verdicts::reason(&now.judgement, settings.numbers(), zone),
+        changes: changes.transpose()?,
+    })
+}
+
+/// The verdicts as JSON writes them, best first.
+fn verdict_schema() -> RefOr<Schema> {
+    let all = [
+        Verdict::Ready,
+        Verdict::TestFirst,
+        Verdict::Replace,
+        Verdict::Unknown,
+        Verdict::NothingRecorded,
+    ];
+    let names = all
+        .into_iter()
+        .filter_map(|each| serde_json::to_value(each).ok());
+    ObjectBuilder::new()
+        .schema_type(Type::String)
+        .enum_values(Some(names.collect::<Vec<_>>()))
+        .into()
+}

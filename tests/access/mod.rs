@@ -1,0 +1,6 @@
+//! No right without a way to use it, in either skin.
+
+#![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
+
+mod rights;
+mod words;

@@ -1,0 +1,13 @@
+//! The API through the whole router, against a database of its own.
+
+#![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
+
+mod document;
+mod envelope;
+mod feed;
+mod figures;
+mod keys;
+mod people;
+pub(crate) mod room;
+mod tokens;
+mod walk;

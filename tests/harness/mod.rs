@@ -1,0 +1,12 @@
+//! What the tests stand on: one database server for the process, a room of
+//! one's own with a fixed cast, a browser that submits the form it was served.
+
+mod browser;
+mod page;
+mod server;
+mod stage;
+
+pub(crate) use browser::{Answer, Browser};
+pub(crate) use page::Page;
+pub(crate) use server::{Installation, alone, shared};
+pub(crate) use stage::{Bench, Cast, START, Stage, scenario, scenario_alone};
