@@ -3,6 +3,7 @@
 //! A kind of entry that is not shown to somebody still has its number: the
 //! numbering stays whole, and nothing else of it leaves the database.
 
+/// The book as JSON.
 pub mod api;
 mod ask;
 mod checkpoint_pages;
@@ -23,4 +24,4 @@ pub mod views;
 
 pub use api::api;
 pub use pages::pages;
-pub use store::{Line, Sealed, Shown};
+pub use store::{Line, Sealed, Shown, Verified};
