@@ -1,6 +1,12 @@
 //! What the tests stand on: one database server for the process, a room of
 //! one's own with a fixed cast, a browser that submits the form it was served.
 
+#![expect(
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "what fails here fails the test"
+)]
+
 mod browser;
 mod page;
 mod server;
