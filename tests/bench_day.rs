@@ -1,5 +1,7 @@
 //! The main job: a room's day at the bench, with the figures of the trade.
 
+#![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
+
 use time::Duration;
 use wetside::darkroom::verdict::Verdict;
 use wetside::database::Scope;

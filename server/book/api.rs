@@ -56,9 +56,9 @@ pub struct ShownOut {
     pub recorded_at: String,
     /// What it is about.
     pub about: Vec<AboutOut>,
-    /// Its figures, as its kind has them.
-    #[schema(value_type = Object)]
-    pub payload: Map<String, Value>,
+    /// Its figures, as its kind has them; null where somebody has spoilt them.
+    #[schema(value_type = Option<Object>)]
+    pub payload: Option<Map<String, Value>>,
 }
 
 /// A thing that an entry is about.
@@ -78,7 +78,7 @@ impl ShownOut {
             happened_at: moment_text(shown.happened_at)?,
             recorded_at: moment_text(shown.recorded_at)?,
             about,
-            payload: serde_json::from_slice(&shown.payload)?,
+            payload: serde_json::from_slice(&shown.payload).ok(),
         })
     }
 }

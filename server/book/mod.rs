@@ -3,7 +3,8 @@
 //! A kind of entry that is not shown to somebody still has its number: the
 //! numbering stays whole, and nothing else of it leaves the database.
 
-mod api;
+/// The book as JSON.
+pub mod api;
 mod ask;
 mod checkpoint_pages;
 pub mod checkpoints;
@@ -23,4 +24,4 @@ pub mod views;
 
 pub use api::api;
 pub use pages::pages;
-pub use store::{Line, Sealed, Shown};
+pub use store::{Line, Sealed, Shown, Verified};

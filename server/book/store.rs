@@ -91,10 +91,8 @@ pub(super) async fn before(
             and ($8::text is null or e.kind = $8)
             and ($9::text is null and $10::uuid is null or exists (
                 select from entry_about a
-                where a.room_id = e.room_id
-                    and a.seq = e.seq
-                    and ($9 is null or a.noun = $9)
-                    and ($10 is null or a.id = $10)
+                where a.room_id = e.room_id and a.seq = e.seq
+                    and ($9 is null or a.noun = $9) and ($10 is null or a.id = $10)
             ))
             and ($11::uuid is null or e.actor = $11 or exists (
                 select from entry_about a

@@ -78,13 +78,46 @@ pub(super) async fn act(stage: &mut Stage, cast: &Cast) -> Result<()> {
     ] {
         trays.push(tray(stage, cast, line, name).await?);
     }
-    let dilutions = [developer, stop, fixer, developer, developer];
-    let hours_ago = [3, 3, 3, 7, 6];
-    for ((tray, dilution), hours) in trays.iter().zip(dilutions).zip(hours_ago).rev() {
-        stage.before(Duration::hours(hours));
-        pour(stage, &cast.trained, *tray, dilution).await?;
+    let pours = [
+        (3, trays[0], developer),
+        (3, trays[1], stop),
+        (3, trays[2], fixer),
+        (7, trays[3], developer),
+        (6, trays[4], developer),
+    ];
+    let mut script: Vec<(i64, Act)> = Vec::new();
+    for (hours, tray, dilution) in pours {
+        script.push((hours * 60, Act::Pour(tray, dilution)));
     }
-    print(stage, cast, &ground, [first, window, corner]).await
+    script.extend(notes([first, window, corner]));
+    // The book never runs backwards: the longest ago comes first.
+    script.sort_by_key(|(minutes, _)| -minutes);
+    for (minutes, act) in script {
+        stage.before(Duration::minutes(minutes));
+        match act {
+            Act::Pour(tray, dilution) => pour(stage, &cast.trained, tray, dilution).await?,
+            Act::Note(note) => print(stage, cast, &ground, note).await?,
+        }
+    }
+    stage.before(Duration::ZERO);
+    Ok(())
+}
+
+/// Something that happens at the bench.
+enum Act {
+    /// A litre of a dilution is mixed in a tray.
+    Pour(Uuid, Uuid),
+    /// Sheets go down a line.
+    Note(Printed),
+}
+
+/// Sheets of 8×10 in that went down a line.
+struct Printed {
+    line: Uuid,
+    by_trained: bool,
+    /// RC, FB, RC cool tone.
+    class: usize,
+    sheets: u32,
 }
 
 async fn product(stage: &mut Stage, cast: &Cast, new: NewProduct) -> Result<Uuid> {
@@ -233,41 +266,48 @@ async fn pour(stage: &mut Stage, by: &Person, tray_id: Uuid, dilution_id: Uuid) 
     Ok(())
 }
 
-/// Who printed how many sheets of which class, where and how many minutes ago.
-async fn print(
-    stage: &mut Stage,
-    cast: &Cast,
-    ground: &Ground,
-    [first, window, corner]: [Uuid; 3],
-) -> Result<()> {
+/// Minutes ago, and who printed how many sheets of which class where.
+fn notes([first, window, corner]: [Uuid; 3]) -> Vec<(i64, Act)> {
     let notes = [
-        (corner, &cast.trained, 0, 40, 340),
-        (corner, &cast.member, 1, 22, 280),
-        (window, &cast.trained, 0, 18, 260),
-        (corner, &cast.trained, 0, 18, 200),
-        (window, &cast.member, 1, 20, 150),
-        (first, &cast.trained, 0, 6, 120),
-        (first, &cast.member, 0, 4, 60),
-        (first, &cast.member, 1, 2, 20),
+        (340, corner, true, 0, 40),
+        (280, corner, false, 1, 22),
+        (260, window, true, 0, 18),
+        (200, corner, true, 0, 18),
+        (150, window, false, 1, 34),
+        (120, first, true, 0, 6),
+        (60, first, false, 0, 4),
+        (20, first, false, 1, 2),
     ];
-    for (line_id, person, class, sheets, minutes) in notes {
-        stage.before(Duration::minutes(minutes));
-        let permit = stage.permit::<NoteSheets>(person).await?;
-        let class = ground
-            .classes
-            .get(class)
-            .ok_or_else(|| missing("classes"))?;
-        let size = ground.sizes.get(1).ok_or_else(|| missing("sizes"))?;
-        let note = NewNote {
-            line_id,
-            paper_class_id: class.id,
-            sheet_size_id: size.id,
-            sheets,
-            happened_at_us: None,
-        };
-        let key = stage.key();
-        note_sheets(&stage.app, &permit, key, note).await?;
-    }
-    stage.before(Duration::ZERO);
+    notes
+        .into_iter()
+        .map(|(minutes, line, by_trained, class, sheets)| {
+            let printed = Printed {
+                line,
+                by_trained,
+                class,
+                sheets,
+            };
+            (minutes, Act::Note(printed))
+        })
+        .collect()
+}
+
+async fn print(stage: &mut Stage, cast: &Cast, ground: &Ground, printed: Printed) -> Result<()> {
+    let person = match printed.by_trained {
+        true => &cast.trained,
+        false => &cast.member,
+    };
+    let permit = stage.permit::<NoteSheets>(person).await?;
+    let class = ground.classes.get(printed.class);
+    let size = ground.sizes.get(1).ok_or_else(|| missing("sizes"))?;
+    let note = NewNote {
+        line_id: printed.line,
+        paper_class_id: class.ok_or_else(|| missing("classes"))?.id,
+        sheet_size_id: size.id,
+        sheets: printed.sheets,
+        happened_at_us: None,
+    };
+    let key = stage.key();
+    note_sheets(&stage.app, &permit, key, note).await?;
     Ok(())
 }

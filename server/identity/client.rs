@@ -89,6 +89,16 @@ pub struct Client {
     pub agent: String,
 }
 
+impl Default for Client {
+    /// A request from this machine itself.
+    fn default() -> Self {
+        Self {
+            address: IpAddr::V4(Ipv4Addr::LOCALHOST),
+            agent: String::new(),
+        }
+    }
+}
+
 impl Client {
     /// What one subscriber has: an IPv4 address, or a /64 of IPv6.
     #[must_use]

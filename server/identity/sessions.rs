@@ -28,8 +28,8 @@ pub const IDLE: Duration = Duration::days(30);
 pub const LONGEST: Duration = Duration::days(180);
 /// When it was last used is noted no more often than this.
 const NOTED_EVERY: Duration = Duration::minutes(1);
-/// How long a browser keeps its device secret.
-const DEVICE_KEPT: Duration = Duration::days(400);
+/// How long a browser keeps its device secret; a row nobody used for longer is of no use.
+pub const DEVICE_KEPT: Duration = Duration::days(400);
 
 /// A session as it is cached.
 #[derive(Clone, Debug)]
@@ -173,20 +173,6 @@ pub async fn end_all(app: &App, person: Uuid) -> Result<u64> {
         .await?;
     app.sessions().forget_person(person);
     Ok(ended)
-}
-
-/// Removes sessions that are over and devices nobody used for long. A job's
-/// work; nothing depends on it.
-///
-/// # Errors
-/// That the database is away.
-pub async fn sweep(app: &App) -> Result<u64> {
-    let now = app.clock().now();
-    app.database()
-        .installation(move |tx| {
-            Box::pin(async move { store::sweep(tx, now, now - DEVICE_KEPT).await })
-        })
-        .await
 }
 
 /// The value of a cookie.

@@ -17,7 +17,6 @@ use sha2::{Digest, Sha256};
 use time::{Duration, OffsetDateTime};
 use uuid::Uuid;
 
-use crate::app::App;
 use crate::database::InstallationTx;
 use crate::error::{Error, Result};
 
@@ -151,15 +150,4 @@ fn counter(scope: &'static str, window: Window, parts: &[&[u8]]) -> Counter {
         subject: hasher.finalize().to_vec(),
         window,
     }
-}
-
-/// Removes counters whose window is over. A job's work; nothing depends on it.
-///
-/// # Errors
-/// That the database is away.
-pub async fn sweep(app: &App) -> Result<u64> {
-    let now = app.clock().now();
-    app.database()
-        .installation(move |tx| Box::pin(async move { store::sweep(tx, now).await }))
-        .await
 }

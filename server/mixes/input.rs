@@ -19,7 +19,7 @@ pub fn container(text: &str) -> Result<String, Problem> {
 const MIXED: Bounds = Bounds {
     least: 1_000,
     most: 1_000_000_000,
-    words: ("1 mL", "1000 L"),
+    words: ("1 ml", "1000 L"),
 };
 
 const POURED_OFF: Bounds = Bounds {
@@ -31,7 +31,7 @@ const POURED_OFF: Bounds = Bounds {
 /// A volume to mix, in microlitres. The tray decides the rest.
 ///
 /// # Errors
-/// Outside 1 mL to 1000 L.
+/// Outside 1 ml to 1000 L.
 pub fn mixed(microlitres: i64) -> Result<i64, Problem> {
     MIXED.hold(microlitres)
 }

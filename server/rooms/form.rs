@@ -102,7 +102,7 @@ pub(super) fn read_settings(form: &SettingsForm, numbers: Numbers) -> Result<Set
         units,
         decimal_mark,
         hours,
-        people_limit: whole(people.map(i64::from).unwrap_or(1)),
+        people_limit: whole(people.unwrap_or(1)),
         test_first_ppb: test_first.unwrap_or(800_000_000),
         // Thousandths of an hour; to the nearest minute.
         late_note_minutes: whole((late.unwrap_or(0) * 60 + 500) / 1_000),

@@ -164,6 +164,7 @@ fn worn(sheets: u32, long: i32, short: i32, stood: &[&Stood]) -> Result<Vec<Wear
         let capacity = SheetsPerLitre::new(figure).map_err(fault)?;
         worn.push(Wear {
             mix_id: stood.mix_id,
+            tray_id: stood.tray_id,
             sheets_per_litre_thousandths: figure,
             spent_nl: wear_of(sheets, area, capacity).map_err(fault)?.get(),
         });

@@ -38,10 +38,21 @@ pub struct Noted {
 pub struct Wear {
     /// The mix.
     pub mix_id: Uuid,
+    /// The tray it stood in.
+    pub tray_id: Uuid,
     /// The mix's capacity for this class: 8×10 in sheets a litre, in thousandths.
     pub sheets_per_litre_thousandths: i64,
     /// What was used up, in nanolitres.
     pub spent_nl: i64,
+}
+
+impl Wear {
+    fn about(&self) -> [About; 2] {
+        [
+            About::new("mix", self.mix_id),
+            About::new("tray", self.tray_id),
+        ]
+    }
 }
 
 impl Entry for Noted {
@@ -54,7 +65,7 @@ impl Entry for Noted {
             About::new("line", self.line_id),
             About::new("person", self.person_id),
         ];
-        about.extend(self.wear.iter().map(|wear| About::new("mix", wear.mix_id)));
+        about.extend(self.wear.iter().flat_map(Wear::about));
         about
     }
 
@@ -90,7 +101,7 @@ impl Entry for NoteUndone {
             About::new("line", self.line_id),
             About::new("person", self.person_id),
         ];
-        about.extend(self.wear.iter().map(|wear| About::new("mix", wear.mix_id)));
+        about.extend(self.wear.iter().flat_map(Wear::about));
         about
     }
 

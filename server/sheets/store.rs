@@ -286,6 +286,7 @@ pub(super) async fn grounds(
 pub(super) struct Stood {
     pub(super) item: i64,
     pub(super) mix_id: Uuid,
+    pub(super) tray_id: Uuid,
     pub(super) product: String,
     /// The mix's capacity for the item's class, where it has one.
     pub(super) sheets_per_litre_thousandths: Option<i64>,
@@ -308,6 +309,7 @@ pub(super) async fn stood(
         select
             i.item as "item!",
             s.mix_id,
+            s.tray_id,
             p.name as product,
             c.sheets_per_litre_thousandths as "sheets_per_litre_thousandths?",
             exists (

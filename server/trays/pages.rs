@@ -1,15 +1,18 @@
 //! The page of a tray.
 
-use axum::extract::{Path, State};
+use axum::extract::{Path, Query, State};
 use axum::response::Response;
+use serde::Deserialize;
 use time::OffsetDateTime;
 use uuid::Uuid;
 
 use super::sums;
-use super::views::{MixInTray, TrayPage};
+use super::views::{MixInTray, TrayEvent, TrayPage};
 use crate::app::App;
 use crate::bench::{self, Line, Tray};
 use crate::board::{self, TrayNow};
+use crate::book::filter::{Filter, Reader};
+use crate::book::reading;
 use crate::error::{Error, Result};
 use crate::identity::{self, Permit};
 use crate::mixes;
@@ -20,6 +23,7 @@ use crate::sheets::{self, WornByClass};
 use crate::web::forms::page;
 use crate::web::frame::Frame;
 use crate::web::messages::bench as words;
+use crate::web::messages::entries::{self, Telling};
 use crate::web::numbers::Numbers;
 use crate::web::shell::Place;
 
@@ -36,6 +40,15 @@ struct Ground {
     now: TrayNow,
     worn: Vec<WornByClass>,
     mixed_by: Option<String>,
+    events: Vec<TrayEvent>,
+    older: Option<String>,
+}
+
+/// From which entry back the tray's history is shown.
+#[derive(Debug, Default, Deserialize)]
+#[serde(default)]
+struct History {
+    before: Option<i64>,
 }
 
 async fn ground(
@@ -65,10 +78,50 @@ async fn ground(
                     settings,
                     worn,
                     mixed_by,
+                    events: Vec::new(),
+                    older: None,
                 })
             })
         })
         .await
+}
+
+/// What happened to the tray, newest first, as far as the book shows it.
+async fn history(
+    app: &App,
+    permit: &Permit<LookAtBoard>,
+    ground: &mut Ground,
+    before: Option<i64>,
+    now: OffsetDateTime,
+) -> Result<()> {
+    let reader = Reader::new(permit.person().id, permit.role());
+    let filter = Filter {
+        noun: Some("tray".to_owned()),
+        id: Some(ground.now.tray.id),
+        ..Filter::default()
+    };
+    let page = reading::page_for(app, permit.scope(), reader, filter, before).await?;
+    let zone = ground.settings.time_zone()?;
+    let telling = Telling {
+        names: &page.names,
+        numbers: ground.settings.numbers(),
+    };
+    let reversed = |seq: i64| page.reversals.iter().any(|(of, _)| *of == seq);
+    ground.events = page
+        .lines
+        .iter()
+        .filter_map(|line| {
+            let shown = line.shown.as_ref()?;
+            Some(TrayEvent {
+                seq: line.seq,
+                at: zone.words(shown.happened_at, now),
+                sentence: entries::sentence(&shown.kind, &shown.payload, telling),
+                is_undone: reversed(line.seq),
+            })
+        })
+        .collect();
+    ground.older = page.older.map(|before| format!("?before={before}"));
+    Ok(())
 }
 
 async fn tray(
@@ -76,9 +129,11 @@ async fn tray(
     permit: Permit<LookAtBoard>,
     frame: Frame,
     Path((_, id)): Path<(String, Uuid)>,
+    Query(query): Query<History>,
 ) -> Result<Response> {
     let now = app.clock().now();
-    let ground = ground(&app, &permit, id, now).await?;
+    let mut ground = ground(&app, &permit, id, now).await?;
+    history(&app, &permit, &mut ground, query.before, now).await?;
     page(&tray_page(&permit, &frame, &ground, now)?)
 }
 
@@ -106,8 +161,8 @@ fn tray_page(
         reason: figures.reason.clone(),
         change: figures.change.clone(),
         mix: mix_in_tray(ground, &figures, &zone, now),
-        events: Vec::new(),
-        older: None,
+        events: ground.events.clone(),
+        older: ground.older.clone(),
         may_mix: !is_full && !tray.is_retired && may(rights::Mix::ROW),
         may_note: may(rights::NoteSheets::ROW),
         may_discard: is_full && may(rights::Discard::ROW),

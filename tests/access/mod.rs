@@ -2,5 +2,6 @@
 
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
 
+mod api;
 mod rights;
 mod words;

@@ -1,95 +1,44 @@
 //! A room of one's own behind the whole router, with tokens of its people.
 
-use std::path::PathBuf;
-use std::sync::OnceLock;
 use std::sync::atomic::{AtomicU32, Ordering};
 
 use axum::Router;
 use axum::body::Body;
 use axum::http::{HeaderMap, Method, Request, StatusCode};
 use serde_json::Value;
-use sqlx::postgres::PgConnectOptions;
-use sqlx::{Connection, PgConnection, PgPool};
 use time::macros::datetime;
 use time::{Duration, OffsetDateTime};
-use tokio::runtime::Runtime;
 use tower::ServiceExt;
 use uuid::Uuid;
-use wetside::address::PublicAddress;
 use wetside::app::App;
 use wetside::clock::Clock;
-use wetside::database::cluster::{Cluster, Folders, StartOptions, WEB_ROLE};
-use wetside::database::{Database, RoleName, connect, migrate};
 use wetside::identity::accounts::NewAccount;
-use wetside::identity::client::TrustedProxies;
 use wetside::identity::names::LogInName;
-use wetside::identity::passwords::{Cost, Password};
+use wetside::identity::passwords::Password;
 use wetside::identity::secret::Secret;
-use wetside::identity::{Entrance, tokens};
+use wetside::identity::tokens;
 use wetside::logbook::{Asked, Author, Recording};
 use wetside::rights::Role;
 use wetside::rooms::Settings;
 use wetside::rooms::actions::{Founder, NewRoom, Starter, open_room};
 use wetside::{bench, members, papers, products, router};
 
+use crate::harness::{self, Installation};
+
 pub(crate) const START: OffsetDateTime = datetime!(2026-11-25 12:00 UTC);
 
 /// Every scope a token can have.
 pub(crate) const ALL: &[&str] = &["read", "bench", "keep"];
 
-const HOST: &str = "127.0.0.1:1";
+const HOST: &str = "127.0.0.1:8480";
 
 static COUNT: AtomicU32 = AtomicU32::new(0);
-static SERVER: OnceLock<Server> = OnceLock::new();
 
 const STARTERS: &[Starter] = &[
     |book| Box::pin(papers::starter::write(book)),
     |book| Box::pin(products::starter::write(book)),
     |book| Box::pin(bench::starter::write(book)),
 ];
-
-/// One database for all tests here, on a runtime that outlives each of them;
-/// gone with the process.
-struct Server {
-    _runtime: Runtime,
-    _cluster: Cluster,
-    owner: PgConnectOptions,
-    web: PgConnectOptions,
-    folder: PathBuf,
-}
-
-impl Server {
-    fn start() -> Self {
-        let folder = std::env::temp_dir().join(format!("wa-{}", std::process::id()));
-        let runtime = Runtime::new().unwrap();
-        let cluster = runtime.block_on(async {
-            let folders = Folders::choose(Some(&folder)).unwrap();
-            let options = StartOptions::for_tests();
-            let cluster = Cluster::start(&folders, &options).await.unwrap();
-            let owner = PgPool::connect_with(cluster.owner_options()).await.unwrap();
-            migrate::migrate(&owner, &role()).await.unwrap();
-            owner.close().await;
-            cluster
-        });
-        Self {
-            owner: cluster.owner_options(),
-            web: cluster.web_options(),
-            _runtime: runtime,
-            _cluster: cluster,
-            folder,
-        }
-    }
-
-    /// The one server, started off any test's runtime.
-    async fn get() -> &'static Self {
-        let started = || SERVER.get_or_init(|| std::thread::spawn(Self::start).join().unwrap());
-        tokio::task::spawn_blocking(started).await.unwrap()
-    }
-}
-
-fn role() -> RoleName {
-    RoleName::new(WEB_ROLE).unwrap()
-}
 
 /// A room, its steward, and the whole program around it.
 pub(crate) struct Room {
@@ -99,6 +48,7 @@ pub(crate) struct Room {
     pub(crate) slug: String,
     pub(crate) steward: Bearer,
     service: Router,
+    installation: Installation,
 }
 
 /// Somebody with a token.
@@ -111,24 +61,12 @@ pub(crate) struct Bearer {
 
 impl Room {
     pub(crate) async fn open() -> Self {
-        let server = Server::get().await;
         let number = COUNT.fetch_add(1, Ordering::Relaxed);
-        let data = server.folder.join(format!("room-{number}"));
-        std::fs::create_dir_all(&data).unwrap();
         let clock = Clock::standing_at(START);
-        let cost = Cost {
-            memory_kib: 8,
-            passes: 1,
-        };
-        let app = App::new(
-            Database::new(connect::serving(server.web.clone()), role()),
-            clock.clone(),
-            PublicAddress::loopback(1),
-            data,
-            Entrance::at_cost(cost, TrustedProxies::default()).unwrap(),
-        );
+        let installation = harness::shared(clock.clone()).await;
+        let app = installation.app.clone();
         let settings = Settings::starting(
-            format!("Room {number}"),
+            format!("API room {number}"),
             "Europe/Berlin".to_owned(),
             "EUR".to_owned(),
         );
@@ -143,8 +81,10 @@ impl Room {
         let opened = open_room(&app, NewRoom::new(settings), founder, recording, STARTERS)
             .await
             .unwrap();
-        let steward = bearer(opened.room, steward, ALL, START + Duration::days(30)).await;
+        let until = START + Duration::days(30);
+        let steward = bearer(&installation, opened.room, steward, ALL, until).await;
         Self {
+            installation,
             service: router::service(&app).unwrap(),
             app,
             clock,
@@ -171,12 +111,22 @@ impl Room {
             })
             .await;
         joined.unwrap();
-        bearer(self.id, person, scopes, START + Duration::days(30)).await
+        self.token(person, scopes, START + Duration::days(30)).await
+    }
+
+    /// A token of a person, good until then.
+    pub(crate) async fn token(
+        &self,
+        person: Uuid,
+        scopes: &[&str],
+        until: OffsetDateTime,
+    ) -> Bearer {
+        bearer(&self.installation, self.id, person, scopes, until).await
     }
 
     /// Runs a statement as owner, past every policy.
     pub(crate) async fn as_owner(&self, statement: &'static str, id: Uuid) {
-        let mut db = owner().await;
+        let mut db = self.installation.db().await;
         let done = sqlx::query(statement)
             .bind(self.id)
             .bind(id)
@@ -338,20 +288,16 @@ impl Answer {
 
 async fn account(app: &App) -> NewAccount {
     let number = COUNT.fetch_add(1, Ordering::Relaxed);
-    let name = LogInName::read(&format!("person{number}")).unwrap();
+    let name = LogInName::read(&format!("api-person{number}")).unwrap();
     let password = Password::choose("wet-plates-and-tongs", &[]).unwrap();
     NewAccount::prepare(app, format!("Person {number}"), name, &password)
         .await
         .unwrap()
 }
 
-async fn owner() -> PgConnection {
-    let options = &Server::get().await.owner;
-    PgConnection::connect_with(options).await.unwrap()
-}
-
 /// A token as its row has it.
-pub(crate) async fn bearer(
+async fn bearer(
+    installation: &Installation,
     room: Uuid,
     person: Uuid,
     scopes: &[&str],
@@ -359,7 +305,7 @@ pub(crate) async fn bearer(
 ) -> Bearer {
     let (id, secret) = (Uuid::now_v7(), Secret::new().unwrap());
     let scopes: Vec<String> = scopes.iter().map(|&scope| scope.to_owned()).collect();
-    let mut db = owner().await;
+    let mut db = installation.db().await;
     sqlx::query(
         "insert into token (room_id, id, person_id, name, secret_hash, scopes, made_at, expires_at)
         values ($1, $2, $3, 'test', $4, $5, $6, $7)",

@@ -6,7 +6,7 @@ use time::Duration;
 use uuid::Uuid;
 use wetside::rights::Role;
 
-use super::room::{ALL, Room, START, Sent, bearer};
+use super::room::{ALL, Room, START, Sent};
 
 #[tokio::test]
 async fn a_token_knows_its_own_room_only() {
@@ -53,14 +53,12 @@ async fn without_a_good_token_nobody_reads() {
     let room = Room::open().await;
     let classes = room.at("/papers/classes");
     let get = || Sent::new(Method::GET, &classes);
-    let late = bearer(
-        room.id,
-        room.steward.person,
-        ALL,
-        START - Duration::seconds(1),
-    )
-    .await;
-    let revoked = bearer(room.id, room.steward.person, ALL, START + Duration::days(1)).await;
+    let late = room
+        .token(room.steward.person, ALL, START - Duration::seconds(1))
+        .await;
+    let revoked = room
+        .token(room.steward.person, ALL, START + Duration::days(1))
+        .await;
     let revoke = "update token set revoked_at = now() where room_id = $1 and id = $2";
     room.as_owner(revoke, revoked.token).await;
     let mut forged = room.steward.clone();

@@ -200,7 +200,7 @@ async fn volumes_are_held_to_the_tray() {
     for (volume_ul, words) in [
         (4_500_001, "4.5\u{a0}L at most"),
         (374_999, "0.375\u{a0}L at least"),
-        (999, "1 mL to 1000 L"),
+        (999, "1 ml to 1000 L"),
     ] {
         let answer = bench.mix(&bench.trained, volume_ul).await;
         answer.assert_error(StatusCode::UNPROCESSABLE_ENTITY, "invalid");

@@ -128,6 +128,7 @@ async fn noted(
             .iter()
             .map(|mix| Wear {
                 mix_id: mix.mix_id,
+                tray_id: mix.tray_id,
                 sheets_per_litre_thousandths: capacity.sheets_per_litre_thousandths,
                 // Six 8×10 in sheets at 100 a litre.
                 spent_nl: 60_000_000,

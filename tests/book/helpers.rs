@@ -1,24 +1,30 @@
 //! A database of one's own with one room whose book has entries of every kind
 //! there is a filler for.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::OnceLock;
 use std::sync::atomic::{AtomicU32, Ordering};
 
+use axum::body::Body;
+use axum::http::Request;
+use data_encoding::HEXLOWER;
+use http_body_util::BodyExt;
 use sqlx::postgres::PgConnectOptions;
 use sqlx::{AssertSqlSafe, Connection, Executor, PgConnection, PgPool};
 use time::OffsetDateTime;
 use time::macros::datetime;
 use tokio::runtime::Runtime;
+use tower::ServiceExt;
 use uuid::Uuid;
 use wetside::address::PublicAddress;
 use wetside::app::App;
 use wetside::clock::Clock;
 use wetside::database::cluster::{Cluster, Folders, StartOptions, WEB_ROLE};
-use wetside::database::{Database, Owner, RoleName, connect, migrate};
+use wetside::database::{Database, Owner, RoleName, Scope, connect, migrate};
 use wetside::identity::Entrance;
 use wetside::identity::client::TrustedProxies;
 use wetside::identity::passwords::Cost;
+use wetside::identity::secret::Secret;
 use wetside::kinds::KINDS;
 use wetside::logbook::vault::Vault;
 use wetside::logbook::verify::verify;
@@ -27,6 +33,7 @@ use wetside::logbook::{Asked, Author, Recording, fingerprint};
 use wetside::papers::PaperClassSet;
 use wetside::rooms::Settings;
 use wetside::rooms::actions::{Founder, NewRoom, open_room};
+use wetside::router;
 
 use super::bench;
 
@@ -80,6 +87,25 @@ impl Server {
     }
 }
 
+fn program(pool: PgPool, clock: &Clock, data: &Path, owner: &Owner) -> App {
+    let entrance = Entrance::at_cost(
+        Cost {
+            memory_kib: 8,
+            passes: 1,
+        },
+        TrustedProxies::default(),
+    )
+    .unwrap();
+    App::new(
+        Database::new(pool, role()),
+        clock.clone(),
+        PublicAddress::loopback(1),
+        data.to_path_buf(),
+        entrance,
+    )
+    .with_owner(owner.clone())
+}
+
 fn role() -> RoleName {
     RoleName::new(WEB_ROLE).unwrap()
 }
@@ -94,6 +120,7 @@ pub(crate) struct Library {
     pub(crate) steward: Uuid,
     pub(crate) member: Uuid,
     options: PgConnectOptions,
+    web: PgConnectOptions,
 }
 
 impl Library {
@@ -110,21 +137,7 @@ impl Library {
         let clock = Clock::standing_at(START);
         let pool = connect::serving(server.web.clone().database(&name));
         let owner = Owner::new(connect::owner(options.clone()));
-        let address = PublicAddress::loopback(1);
-        let app = App::new(
-            Database::new(pool, role()),
-            clock.clone(),
-            address,
-            data.clone(),
-            Entrance::at_cost(
-                Cost {
-                    memory_kib: 8,
-                    passes: 1,
-                },
-                TrustedProxies::default(),
-            )
-            .unwrap(),
-        );
+        let app = program(pool, &clock, &data, &owner);
         let mut library = Self {
             app,
             owner,
@@ -137,6 +150,7 @@ impl Library {
             steward: Uuid::from_u128(0x52),
             member: Uuid::from_u128(0x53),
             options,
+            web: server.web.clone().database(&name),
         };
         library.found_room().await;
         library
@@ -211,6 +225,82 @@ impl Library {
     /// A connection as owner, past every policy.
     pub(crate) async fn db(&self) -> PgConnection {
         PgConnection::connect_with(&self.options).await.unwrap()
+    }
+
+    pub(crate) fn scope(&self, person: Uuid) -> Scope {
+        Scope {
+            room: self.room,
+            person: Some(person),
+        }
+    }
+
+    /// Logs a person in and answers the cookie that says so.
+    pub(crate) async fn log_in(&self, person: Uuid) -> String {
+        let secret = Secret::new().unwrap();
+        let hash = HEXLOWER.encode(&secret.hash());
+        let mut db = self.db().await;
+        run(
+            &mut db,
+            &format!(
+                "insert into session
+                    (secret_hash, id, person_id, agent, created_at, last_seen_at, expires_at)
+                values (decode('{hash}', 'hex'), gen_random_uuid(), '{person}', 'test',
+                    '2026-11-25 12:00Z', '2026-11-25 12:00Z', '2027-11-25 12:00Z')"
+            ),
+        )
+        .await;
+        format!(
+            "{}={}",
+            self.app.address().session_cookie(),
+            secret.reveal()
+        )
+    }
+
+    /// Sends a request as a browser would; answers status and text.
+    pub(crate) async fn ask(&self, cookie: &str, method: &str, path: &str) -> (u16, String) {
+        let request = Request::builder()
+            .method(method)
+            .uri(path)
+            .header("host", "127.0.0.1:1")
+            .header("sec-fetch-site", "same-origin")
+            .header("cookie", cookie)
+            .header("content-type", "application/x-www-form-urlencoded")
+            .body(Body::empty())
+            .unwrap();
+        let service = router::service(&self.app).unwrap();
+        let response = service.oneshot(request).await.unwrap();
+        let status = response.status().as_u16();
+        let body = response.into_body().collect().await.unwrap().to_bytes();
+        (status, String::from_utf8(body.to_vec()).unwrap())
+    }
+
+    /// Somebody with an account and no membership.
+    pub(crate) async fn stranger(&self) -> Uuid {
+        let id = Uuid::from_u128(0x54);
+        let mut db = self.db().await;
+        run(
+            &mut db,
+            &format!(
+                "insert into person (id, name, log_in_name, password_hash, created_at)
+                values ('{id}', 'Stranger', 'stranger', '-', now())"
+            ),
+        )
+        .await;
+        id
+    }
+
+    /// One answer of the database.
+    pub(crate) async fn answer(&self, asked: &str) -> i64 {
+        sqlx::query_scalar(AssertSqlSafe(asked.to_owned()))
+            .fetch_one(&mut self.db().await)
+            .await
+            .unwrap()
+    }
+
+    /// Another instance of the program beside this one.
+    pub(crate) fn second_instance(&self) -> App {
+        let pool = connect::serving(self.web.clone());
+        program(pool, &self.clock, &self.vault.data, &self.owner)
     }
 
     pub(crate) async fn verify(&self) -> Report {

@@ -1,9 +1,15 @@
 //! The reading side of the book: verifying under tampering, who sees what,
 //! jobs, notices.
 
-#![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
+#![expect(
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "what fails here fails the test"
+)]
 
 mod bench;
 mod catalogue;
 mod helpers;
+mod jobs;
+mod reading;
 mod tampering;

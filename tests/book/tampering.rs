@@ -16,7 +16,7 @@ use wetside::logbook::replay::DERIVED;
 use wetside::logbook::verify::{verify, verify_all};
 use wetside::logbook::verify_report::{Finding, Report};
 use wetside::members::Joined;
-use wetside::mixes::Mixed;
+use wetside::mixes::{Discarded, Mixed};
 use wetside::papers::PaperClassSet;
 use wetside::products::ProductSet;
 use wetside::rooms::RoomOpened;
@@ -520,4 +520,52 @@ async fn an_entry_of_an_unknown_kind_is_verified_in_the_chain_and_named() {
     let tables: BTreeSet<_> = report.findings.iter().filter_map(Finding::table).collect();
     let expected = BTreeSet::from(["mix", "sheet_size", "stay"]);
     assert_eq!(tables, expected, "{report}");
+}
+
+#[tokio::test]
+async fn an_entry_that_cannot_be_done_over_is_named_and_the_others_still_compared() {
+    let library = Library::open().await;
+    let mut db = library.db().await;
+    // No table takes a note of no sheets.
+    run(
+        &mut db,
+        r#"alter table entry disable trigger user;
+        update entry
+        set payload = convert_to(
+            replace(convert_from(payload, 'UTF8'), '"sheets":6', '"sheets":0'), 'UTF8')
+        where seq = 23"#,
+    )
+    .await;
+    let report = library.verify().await;
+    let failed: Vec<i64> = report
+        .findings
+        .iter()
+        .filter(|finding| matches!(finding, Finding::NotReplayed { .. }))
+        .filter_map(Finding::seq)
+        .collect();
+    assert_eq!(failed, [23], "{report}");
+    let tables: BTreeSet<_> = report.findings.iter().filter_map(Finding::table).collect();
+    assert_eq!(tables, BTreeSet::from(["mix", "pass", "wear"]), "{report}");
+}
+
+#[tokio::test]
+async fn figures_that_come_out_otherwise_are_named() {
+    fn disagree(_: &[u8]) -> wetside::error::Result<Option<String>> {
+        Ok(Some("the wear comes out as 7 nl".to_owned()))
+    }
+    static KNOWN: &[Kind] = &[Kind {
+        recheck: disagree,
+        ..Kind::of::<Discarded>()
+    }];
+    let library = Library::open().await;
+    let report = verify(&library.owner, KNOWN, &library.vault, library.room)
+        .await
+        .unwrap();
+    let figures: Vec<String> = report
+        .findings
+        .iter()
+        .filter(|finding| matches!(finding, Finding::Figure { .. }))
+        .map(ToString::to_string)
+        .collect();
+    assert_eq!(figures, ["entry 25: the wear comes out as 7 nl"]);
 }

@@ -1,6 +1,12 @@
 //! What the tests stand on: one database server for the process, a room of
 //! one's own with a fixed cast, a browser that submits the form it was served.
 
+#![expect(
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "what fails here fails the test"
+)]
+
 mod browser;
 mod page;
 mod server;
@@ -9,4 +15,4 @@ mod stage;
 pub(crate) use browser::{Answer, Browser};
 pub(crate) use page::Page;
 pub(crate) use server::{Installation, alone, shared};
-pub(crate) use stage::{Bench, Cast, START, Stage, new_key, scenario, scenario_alone};
+pub(crate) use stage::{Bench, Cast, PASSWORD, START, Stage, new_key, scenario, scenario_alone};

@@ -180,7 +180,7 @@ impl Stage {
         let app = &self.installation.app;
         let client = Client {
             address: std::net::Ipv4Addr::LOCALHOST.into(),
-            agent: String::new(),
+            agent: "tests".to_owned(),
         };
         let entered = accounts::enter(app, &client, None, person.id)
             .await

@@ -10,6 +10,7 @@ use axum::extract::FromRequestParts;
 use axum::http::Request;
 use axum::http::header::COOKIE;
 use axum::routing::get;
+use sqlx::{AssertSqlSafe, Connection, Executor, PgConnection};
 use time::{Duration, OffsetDateTime};
 use tokio::runtime::Runtime;
 use tokio::sync::OnceCell;
@@ -80,12 +81,34 @@ pub(crate) fn morning() -> OffsetDateTime {
 
 pub(crate) async fn app_with_clock(clock: Clock) -> App {
     let (cluster, database) = DATABASE.get_or_init(start).await;
+    app_over(database.clone(), cluster, clock)
+}
+
+/// A program over a database of its own, empty.
+pub(crate) async fn empty_app() -> App {
+    let (cluster, _) = DATABASE.get_or_init(start).await;
+    let name = unique("alone").replace('-', "_");
+    let mut desk = PgConnection::connect_with(&cluster.owner_options())
+        .await
+        .unwrap();
+    let statement = format!("create database {name}");
+    desk.execute(AssertSqlSafe(statement)).await.unwrap();
+    let role = RoleName::new(WEB_ROLE).unwrap();
+    let owner = connect::owner(cluster.owner_options().database(&name));
+    migrate::migrate(&owner, &role).await.unwrap();
+    owner.close().await;
+    let web = cluster.web_options().database(&name);
+    let database = Database::new(connect::serving(web), role);
+    app_over(database, cluster, Clock::standing_at(morning()))
+}
+
+fn app_over(database: Database, cluster: &Cluster, clock: Clock) -> App {
     let cheap = Cost {
         memory_kib: 64,
         passes: 1,
     };
     App::new(
-        database.clone(),
+        database,
         clock,
         PublicAddress::loopback(4711),
         cluster.data().to_owned(),

@@ -9,6 +9,7 @@
 mod helpers;
 mod links;
 mod log_in;
+mod pages;
 mod sessions;
 mod stewards;
 mod tokens;

@@ -9,7 +9,9 @@ use wetside::identity::sessions::{self, IDLE, LONGEST};
 use wetside::members::actions;
 use wetside::rights::{KeepMembers, LookAtBoard, Role};
 
-use super::helpers::{Home, PASSWORD, Somebody, from, log_in, new_app, new_key, permit, run};
+use super::helpers::{
+    Home, PASSWORD, Somebody, empty_app, from, log_in, new_app, new_key, permit, run,
+};
 
 async fn may_look(home: &Home, somebody: &Somebody) -> Result<(), Error> {
     home.by::<LookAtBoard>(somebody).await.map(|_| ())
@@ -221,5 +223,37 @@ fn whoever_holds_a_session_has_a_few_tries_at_the_present_password() {
         }
         assert!(matches!(last, Some(Error::TooMany(_))), "{last:?}");
         assert_eq!(app.entrance().hasher.verifications() - before, 10);
+    });
+}
+
+#[test]
+fn while_the_database_is_away_nobody_is_known_for_longer_than_five_seconds() {
+    run(async {
+        let home = Home::of(empty_app().await).await;
+        let session = &home.steward.session;
+        may_look(&home, &home.steward).await.unwrap();
+        let began = Instant::now();
+        home.app.database().close().await;
+        let mut last = Wall::ZERO;
+        let (mut who, mut what) = (None, None);
+        while who.is_none() || what.is_none() {
+            assert!(
+                began.elapsed() < Wall::from_secs(9),
+                "somebody is still known"
+            );
+            match home.app.sessions().find(&home.app, session).await {
+                Ok(_) => last = began.elapsed(),
+                Err(error) => who = Some(error),
+            }
+            what = may_look(&home, &home.steward).await.err();
+            tokio::time::sleep(Wall::from_millis(50)).await;
+        }
+        // Not "unknown", which would log people out, and not before it must be.
+        assert!(matches!(who, Some(Error::Unavailable(_))), "{who:?}");
+        assert!(matches!(what, Some(Error::Unavailable(_))), "{what:?}");
+        assert!(
+            last > Wall::from_secs(3) && last < Wall::from_millis(5_500),
+            "{last:?}"
+        );
     });
 }

@@ -4,9 +4,10 @@ use askama::Template;
 use wetside::bench::views::{
     BenchLine, BenchPage, BenchTray, LineForm, LinePage, TrayForm, TrayFormPage,
 };
+use wetside::book::figures::Figure;
 use wetside::book::views::{
     AboutShown, BookFilter, BookPage, BookRow, CheckpointRow, CheckpointsPage, EntryContent,
-    EntryPage,
+    EntryPage, LastVerified,
 };
 use wetside::notices::views::{NoticeRow, NoticesPage};
 use wetside::papers::views::{ClassRow, PapersForm, PapersPage, SizeRow};
@@ -381,7 +382,10 @@ fn entry(shell: Shell) -> String {
                 link: Some("./rooms/north-quay/trays/t1".to_owned()),
             },
         ],
-        figures: Vec::new(),
+        figures: vec![Figure {
+            label: "sheets".to_owned(),
+            value: "60".to_owned(),
+        }],
         reverses: None,
         reversed_by: Some(417),
         version: 1,
@@ -425,8 +429,12 @@ fn checkpoints(shell: Shell) -> String {
             ..shell
         },
         checkpoints: vec![row(412, "04:00"), row(398, "Wed 25 Nov, 04:00")],
-        refused: 0,
-        verified: None,
+        refused: 1,
+        verified: Some(LastVerified {
+            at: moment("03:10"),
+            entries: 412,
+            findings: 0,
+        }),
         public_key: "5d".repeat(32),
         may_make: true,
     };

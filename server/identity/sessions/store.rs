@@ -153,17 +153,3 @@ pub(in crate::identity) async fn end_all(
     .await?;
     Ok(ended.rows_affected())
 }
-
-pub(super) async fn sweep(
-    tx: &mut InstallationTx,
-    now: OffsetDateTime,
-    unused_since: OffsetDateTime,
-) -> Result<u64> {
-    let ended = sqlx::query!("delete from session where expires_at <= $1", now)
-        .execute(tx.db())
-        .await?;
-    sqlx::query!("delete from known_device where seen_at <= $1", unused_since)
-        .execute(tx.db())
-        .await?;
-    Ok(ended.rows_affected())
-}

@@ -61,10 +61,3 @@ pub(super) async fn give_back(
     .await?;
     Ok(())
 }
-
-pub(super) async fn sweep(tx: &mut InstallationTx, now: OffsetDateTime) -> Result<u64> {
-    let gone = sqlx::query!("delete from throttle where window_ends_at <= $1", now)
-        .execute(tx.db())
-        .await?;
-    Ok(gone.rows_affected())
-}

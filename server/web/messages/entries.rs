@@ -304,7 +304,7 @@ fn sheets(count: u32) -> String {
 
 fn noted(entry: &Noted, telling: Telling<'_>) -> String {
     format!(
-        "{} of {} {} in {}, noted for {}.",
+        "{} of {}, {}, down {}, noted for {}.",
         sheets(entry.sheets),
         telling.name(entry.sheet_size_id),
         telling.name(entry.paper_class_id),
