@@ -7,6 +7,7 @@ mod book;
 mod cluster;
 mod darkroom;
 mod desk;
+mod first_day;
 mod golden;
 mod harness;
 mod identity;

@@ -167,7 +167,7 @@ pub(crate) async fn alone(clock: Clock) -> Installation {
 }
 
 /// Runs a test on a runtime of its own.
-pub(super) fn on_runtime(test: impl Future<Output = ()>) {
+pub(crate) fn on_runtime(test: impl Future<Output = ()>) {
     let mut builder = tokio::runtime::Builder::new_multi_thread();
     builder.worker_threads(2).enable_all();
     builder.build().unwrap().block_on(test);
