@@ -13,4 +13,5 @@ mod harness;
 mod identity;
 mod look;
 mod reference;
+mod upgrades;
 mod verifier;
