@@ -11,5 +11,7 @@ mod golden;
 mod harness;
 mod identity;
 mod look;
+mod pages;
 mod reference;
+mod style;
 mod verifier;

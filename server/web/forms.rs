@@ -27,12 +27,15 @@ use crate::web::{fields, messages};
 pub struct Form<T>(pub T);
 
 impl<T: DeserializeOwned> FromRequest<App> for Form<T> {
-    type Rejection = Error;
+    type Rejection = Response;
 
-    async fn from_request(request: Request, app: &App) -> Result<Self> {
+    async fn from_request(request: Request, app: &App) -> Result<Self, Response> {
         match axum_extra::extract::Form::<T>::from_request(request, app).await {
             Ok(axum_extra::extract::Form(form)) => Ok(Self(form)),
-            Err(_) => Err(Error::field("", Problem::Missing)),
+            Err(rejection) => match rejection.into_response().status() {
+                StatusCode::PAYLOAD_TOO_LARGE => Err(StatusCode::PAYLOAD_TOO_LARGE.into_response()),
+                _ => Err(Error::field("", Problem::Missing).into_response()),
+            },
         }
     }
 }
