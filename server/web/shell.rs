@@ -172,7 +172,7 @@ impl Shell {
     /// the rooms or the log-in.
     #[must_use]
     pub fn home(&self) -> String {
-        let may_see_board = self.room.is_some() && self.places.contains(&Place::Board);
+        let may_see_board = self.room.is_some() && self.offers(&Place::Board);
         match (may_see_board, self.logged_in) {
             (true, _) => self.at("/board"),
             (false, true) => self.to("/rooms"),
@@ -204,6 +204,12 @@ impl Shell {
             .copied()
             .filter(|place| place.is_at_hand() == at_hand)
             .collect()
+    }
+
+    /// May whoever looks go there?
+    #[must_use]
+    pub fn offers(&self, place: &Place) -> bool {
+        self.places.contains(place)
     }
 
     /// Is that the display now?

@@ -20,7 +20,7 @@ fn class(answer: &Answer) -> &'static str {
     let is_file = answer.headers.contains_key(CONTENT_DISPOSITION);
     match answer.status {
         StatusCode::OK if is_file => "file",
-        StatusCode::OK => "page",
+        StatusCode::OK => "seen",
         StatusCode::CREATED => "made",
         StatusCode::SEE_OTHER if leads_to_log_in(answer) => "to log-in",
         StatusCode::SEE_OTHER => "done",

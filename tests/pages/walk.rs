@@ -51,7 +51,7 @@ impl Walk {
                 waiting.push_back((path, onward));
                 continue;
             }
-            let answer = answer.expect(200);
+            assert_eq!(answer.status.as_u16(), 200, "{place}: {path}");
             if !checks::is_page(&answer) {
                 checks::headers(&answer, &place);
                 continue;
