@@ -6,7 +6,7 @@ use std::process::ExitCode;
 use clap::{Parser, Subcommand};
 use tracing_subscriber::EnvFilter;
 use wetside::commands::installation::{Installation, Where};
-use wetside::commands::{book, cluster, demo, migrate, reckon, serve, verify};
+use wetside::commands::{book, cluster, demo, member, migrate, reckon, room, serve, verify};
 
 /// The wet side of a communal darkroom, with a book nobody can quietly alter.
 #[derive(Parser)]
@@ -26,6 +26,10 @@ enum Command {
     Demo(demo::DemoArgs),
     /// Bring the database's tables up to date
     Migrate,
+    /// Help people and rooms that have locked themselves out
+    Member(member::MemberArgs),
+    /// Add, close, reopen and list rooms
+    Room(room::RoomArgs),
     /// Check every room's book, and everything that was made of it
     Verify(verify::VerifyArgs),
     /// Take a room's book away as a file
@@ -59,6 +63,18 @@ async fn run(Arguments { place, command }: Arguments) -> anyhow::Result<ExitCode
         Command::Migrate => migrate::run(&place).await,
         Command::Reckon(args) => reckon::run(args),
         Command::Cluster(args) => cluster::run(args, &place).await,
+        Command::Member(args) => {
+            let (installation, app) = Installation::reach_app(&place).await?;
+            let status = member::run(args, &app).await?;
+            installation.close().await?;
+            Ok(status)
+        }
+        Command::Room(args) => {
+            let (installation, app) = Installation::reach_app(&place).await?;
+            let status = room::run(args, &app).await?;
+            installation.close().await?;
+            Ok(status)
+        }
         Command::Verify(args) => {
             let installation = Installation::reach(&place).await?;
             let status = verify::run(args, &installation.owner(), &installation.vault()).await?;

@@ -66,7 +66,6 @@ pub async fn run(args: DemoArgs, place: &Where) -> anyhow::Result<ExitCode> {
     } else {
         bail!("This installation holds real rooms; a demo wants a data folder of its own");
     }
-    app.database().close().await;
     installation.close().await?;
     Ok(ExitCode::SUCCESS)
 }

@@ -73,6 +73,17 @@ impl Installation {
         }
     }
 
+    /// For a command that acts as the program does, beside a server or alone.
+    ///
+    /// # Errors
+    /// What stands in the way, as a sentence.
+    pub async fn reach_app(place: &Where) -> anyhow::Result<(Self, App)> {
+        let installation = Self::reach(place).await?;
+        installation.migrate().await?;
+        let app = installation.app(public_address(USUAL_PORT)?).await?;
+        Ok((installation, app))
+    }
+
     fn at(place: &Where, folders: &Folders, url: &str) -> anyhow::Result<Self> {
         let serving: PgConnectOptions = url.parse().context("the database URL cannot be read")?;
         let owning = match secret("WETSIDE_OWNER_DATABASE_URL")? {
@@ -172,6 +183,21 @@ impl Installation {
             cluster.stop().await;
         }
         Ok(())
+    }
+}
+
+/// The port where none is named.
+pub const USUAL_PORT: u16 = 8480;
+
+/// Where people reach this installation: `WETSIDE_PUBLIC_URL`, else this machine
+/// alone at that port.
+///
+/// # Errors
+/// An address that cannot be one, as a sentence.
+pub fn public_address(port: u16) -> anyhow::Result<PublicAddress> {
+    match env::var("WETSIDE_PUBLIC_URL") {
+        Ok(url) if !url.is_empty() => Ok(PublicAddress::parse(&url)?),
+        _ => Ok(PublicAddress::loopback(port)),
     }
 }
 

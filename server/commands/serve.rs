@@ -1,6 +1,5 @@
 //! `wetside serve`: the server.
 
-use std::env;
 use std::fs::OpenOptions;
 use std::io::{self, IsTerminal, Write};
 use std::net::SocketAddr;
@@ -14,8 +13,7 @@ use tokio::net::TcpListener;
 use tokio::signal::unix::{SignalKind, signal};
 use tokio_util::sync::CancellationToken;
 
-use super::installation::{Installation, Where};
-use crate::address::PublicAddress;
+use super::installation::{Installation, USUAL_PORT, Where, public_address};
 use crate::app::App;
 use crate::identity::links;
 use crate::web::listener;
@@ -25,7 +23,7 @@ use crate::{board, jobs, router};
 #[derive(Args, Clone, Debug)]
 pub struct ServeArgs {
     /// The port on this machine
-    #[arg(long, default_value_t = 8480)]
+    #[arg(long, default_value_t = USUAL_PORT)]
     pub port: u16,
     /// The address to listen on
     #[arg(long, default_value = "127.0.0.1")]
@@ -40,7 +38,7 @@ pub struct ServeArgs {
 /// # Errors
 /// What stands in the way, as a sentence.
 pub async fn run(args: ServeArgs, place: &Where) -> anyhow::Result<ExitCode> {
-    let address = public_address(&args)?;
+    let address = public_address(args.port)?;
     let stop = CancellationToken::new();
     let signals = tokio::spawn(wait_for_signal(stop.clone()));
     let listener = TcpListener::bind(SocketAddr::new(args.listen, args.port))
@@ -80,13 +78,6 @@ pub async fn run(args: ServeArgs, place: &Where) -> anyhow::Result<ExitCode> {
     app.database().close().await;
     installation.close().await?;
     Ok(status)
-}
-
-fn public_address(args: &ServeArgs) -> anyhow::Result<PublicAddress> {
-    match env::var("WETSIDE_PUBLIC_URL") {
-        Ok(url) if !url.is_empty() => Ok(PublicAddress::parse(&url)?),
-        _ => Ok(PublicAddress::loopback(args.port)),
-    }
 }
 
 /// Stops on SIGINT, SIGTERM and SIGHUP.

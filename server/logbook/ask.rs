@@ -14,6 +14,7 @@ use super::entry::{About, Entry};
 use super::store;
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
+use crate::problem::Problem;
 use crate::rights::Role;
 
 /// What the writer must still be when the lock is held.
@@ -41,26 +42,28 @@ impl Author {
             .filter(|(author, _)| matches!(author, Self::Member(_)))
             .filter_map(|(_, actor)| *actor)
             .collect();
-        let roles = if persons.is_empty() {
+        let acting = if persons.is_empty() {
             Vec::new()
         } else {
-            store::roles(tx, &persons).await?
+            store::acting(tx, &persons).await?
         };
-        let role_of = |person: Uuid| {
-            let found = roles.iter().find(|(id, _)| *id == person);
-            found.and_then(|(_, role)| Role::parse(role))
-        };
+        let standing_of = |person: Uuid| acting.iter().find(|each| each.person_id == person);
         Ok(authors
             .into_iter()
             .map(|(author, actor)| match author {
                 Self::Unchecked => Ok(()),
-                Self::Member(wanted) => match actor.and_then(role_of) {
-                    None => Err(Error::NotFound),
-                    Some(role) if wanted.contains(&role) => Ok(()),
-                    Some(_) => Err(Error::Forbidden),
-                },
+                Self::Member(wanted) => may_write(wanted, actor.and_then(standing_of)),
             })
             .collect())
+    }
+}
+
+fn may_write(wanted: &[Role], standing: Option<&store::Acting>) -> Result<()> {
+    let standing = standing.ok_or(Error::NotFound)?;
+    match Role::parse(&standing.role) {
+        _ if standing.is_closed => Err(Error::Refused(Problem::RoomClosed)),
+        Some(role) if wanted.contains(&role) => Ok(()),
+        _ => Err(Error::Forbidden),
     }
 }
 

@@ -253,25 +253,31 @@ pub(super) async fn about(tx: &mut RoomTx, seq: i64) -> Result<Vec<(String, Uuid
     Ok(found.into_iter().map(|row| (row.noun, row.id)).collect())
 }
 
-/// The roles of persons who may act in the room now.
-pub(super) async fn roles(tx: &mut RoomTx, persons: &[Uuid]) -> Result<Vec<(Uuid, String)>> {
+/// What a person is in the room, and whether the room takes entries.
+pub(super) struct Acting {
+    pub(super) person_id: Uuid,
+    pub(super) role: String,
+    pub(super) is_closed: bool,
+}
+
+/// The standing of persons who may act in the room now.
+pub(super) async fn acting(tx: &mut RoomTx, persons: &[Uuid]) -> Result<Vec<Acting>> {
     let room = tx.room();
-    let found = sqlx::query!(
+    let found = sqlx::query_as!(
+        Acting,
         r#"
-        select person_id, role
-        from membership
-        where room_id = $1
-            and person_id = any($2)
-            and suspended_at is null
-            and ended_at is null
+        select m.person_id, m.role, n.closed_at is not null as "is_closed!"
+        from membership m
+        join room_name n on n.room_id = m.room_id
+        where m.room_id = $1
+            and m.person_id = any($2)
+            and m.suspended_at is null
+            and m.ended_at is null
         "#,
         room,
         persons
     )
     .fetch_all(tx.db())
     .await?;
-    Ok(found
-        .into_iter()
-        .map(|row| (row.person_id, row.role))
-        .collect())
+    Ok(found)
 }

@@ -5,6 +5,7 @@ use axum::response::Response;
 use uuid::Uuid;
 
 use super::actions::{NewDiscard, NewMix, discard, may_mix, mix, volume_at};
+use super::input;
 use super::store::{self, Mix};
 use super::views::{DiscardForm, DiscardPage, MixForm, MixPage, MixedPage};
 use super::worksheet::worksheet;
@@ -129,7 +130,7 @@ pub(super) fn read_mix(form: &MixForm, tray: Uuid, numbers: Numbers) -> Result<N
     let mut problems = Problems::default();
     let dilution = problems.take("dilution", read_id(&form.dilution));
     let volume = numbers.read_litres(&form.volume).map_err(Problem::Number);
-    let volume = problems.take("volume", volume);
+    let volume = problems.take("volume", volume.and_then(input::mixed));
     match (dilution, volume) {
         (Some(dilution_id), Some(volume_ul)) => Ok(NewMix {
             tray_id: tray,
@@ -326,10 +327,10 @@ fn read_discard(
     numbers: Numbers,
 ) -> Result<NewDiscard, Problems> {
     let mut problems = Problems::default();
-    let container = super::input::container(&form.container);
+    let container = input::container(&form.container);
     let container = problems.take("container", container);
     let volume = numbers.read_litres(&form.volume).map_err(Problem::Number);
-    let volume = problems.take("volume", volume);
+    let volume = problems.take("volume", volume.and_then(input::poured_off));
     if form.confirmed != "yes" {
         problems.add("confirmed", Problem::NotConfirmed);
     }

@@ -1,6 +1,12 @@
 //! The steward's desk: papers, products and the bench, by their pages. Every form
 //! is sent as it was served, filled in as somebody fills it in.
 
+#![expect(
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "a helper of a test fails with it"
+)]
+
 mod bench;
 mod dilutions;
 mod papers;

@@ -106,3 +106,31 @@ fn a_class_is_added_changed_retired_and_brought_back() {
         assert!(page.page().main().contains("Change FB, warm tone"));
     });
 }
+
+#[test]
+fn an_inch_room_with_a_comma_writes_and_reads_both_its_ways() {
+    scenario(async |stage| {
+        let mut desk = Desk::steward(&stage).await;
+        let page = desk.open("/settings").await;
+        let form = page.page().form("Keep these rules").unwrap();
+        let form = form.with("units", "inch").with("decimal_mark", ",");
+        desk.browser.submit(&form).await.expect(303);
+        let page = desk.open("/papers").await;
+        // The size's own name; 1 in = 25.4 mm exactly.
+        assert!(page.page().main().contains("8×10 in10 × 8 in1"));
+        let fields = [
+            ("Name", "Panel"),
+            ("Long side", "12,5"),
+            ("Short side", "254 mm"),
+        ];
+        let page = desk.send_on(&page, "Add the size", &fields).await;
+        assert!(page.page().main().contains("Panel12,5 × 10 in1,56"));
+        let fields = [
+            ("Name", "Other"),
+            ("Long side", "12.5"),
+            ("Short side", "10"),
+        ];
+        let page = desk.send(&page, "Add the size", &fields).await.expect(422);
+        assert!(sentence(&page, "long").contains("no other mark"));
+    });
+}
