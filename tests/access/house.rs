@@ -4,6 +4,7 @@ use axum::http::Method;
 use sqlx::PgConnection;
 use time::Duration;
 use uuid::Uuid;
+use wetside::bench::actions::{NewTray, set_tray};
 use wetside::identity::accounts::NewAccount;
 use wetside::identity::names::LogInName;
 use wetside::identity::passwords::Password;
@@ -11,9 +12,9 @@ use wetside::identity::secret::Secret;
 use wetside::identity::{Person, permit_for, tokens};
 use wetside::logbook::{Asked, Author, Book};
 use wetside::members::{self, actions};
-use wetside::rights::{Invite, KeepMembers, Role, SeeRoom};
+use wetside::rights::{Invite, KeepBench, KeepMembers, Role, SeeRoom};
 
-use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key};
+use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
 
 /// Somebody who asks, by the name the snapshot has for them.
 pub(crate) type Actor = (&'static str, Option<Person>);
@@ -37,6 +38,7 @@ pub(crate) struct House {
 impl House {
     pub(crate) async fn furnish(stage: Stage) -> Self {
         let bench = stage.bench().await;
+        empty_tray(&stage, bench.line).await;
         let noted = stage.note(&stage.cast.member, &bench, 0, 6).await.unwrap();
         let spare = somebody(&stage, "spare", stage.room, Role::Member).await;
         let suspended = somebody(&stage, "suspended", stage.room, Role::Steward).await;
@@ -145,7 +147,9 @@ impl House {
 fn filled(pattern: &str, by_name: &[(&str, String)]) -> String {
     let path = by_name
         .iter()
-        .fold(pattern.to_owned(), |path, (name, value)| path.replace(name, value));
+        .fold(pattern.to_owned(), |path, (name, value)| {
+            path.replace(name, value)
+        });
     assert!(!path.contains('{'), "nothing stands for a name in {path}");
     path
 }
@@ -155,7 +159,8 @@ async fn write<W>(stage: &Stage, room: Uuid, work: W)
 where
     W: for<'b, 't> FnOnce(
             &'b mut Book<'t>,
-        ) -> futures_util::future::BoxFuture<'b, wetside::error::Result<()>>
+        )
+            -> futures_util::future::BoxFuture<'b, wetside::error::Result<()>>
         + Send
         + Sync
         + 'static,
@@ -191,6 +196,18 @@ pub(crate) async fn somebody(stage: &Stage, part: &str, room: Uuid, role: Role) 
     })
     .await;
     person
+}
+
+/// A tray that waits for a mix.
+async fn empty_tray(stage: &Stage, line: Uuid) {
+    let steward = &stage.cast.steward;
+    let permit = stage.permit::<KeepBench>(steward).await.unwrap();
+    let tray = NewTray {
+        name: "Stop bath".to_owned(),
+        ..tray_on(line)
+    };
+    let app = &stage.installation.app;
+    set_tray(app, &permit, new_key(), tray).await.unwrap();
 }
 
 /// A member of the room who keeps the other one.
@@ -253,9 +270,7 @@ pub(crate) async fn contents(db: &mut PgConnection) -> Vec<(String, Vec<String>)
     .unwrap();
     let mut contents = Vec::new();
     for table in tables {
-        let rows = format!(
-            "select (to_jsonb(t) - $1::text[])::text from {table} t order by 1"
-        );
+        let rows = format!("select (to_jsonb(t) - $1::text[])::text from {table} t order by 1");
         // A session is good for a month from when it was last seen.
         let moving = match table.as_str() {
             "session" => vec!["last_seen_at", "expires_at"],

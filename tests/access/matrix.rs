@@ -35,7 +35,9 @@ fn class(answer: &Answer) -> &'static str {
 }
 
 fn leads_to_log_in(answer: &Answer) -> bool {
-    answer.location().is_some_and(|to| to.starts_with("/log-in"))
+    answer
+        .location()
+        .is_some_and(|to| to.starts_with("/log-in"))
 }
 
 /// The role by which an actor is in the room, if they are.
@@ -262,8 +264,18 @@ fn what_is_ones_own_is_nobody_elses() {
             .await
             .unwrap();
         let revoke = stage.at(&format!("/tokens/{token}/revoke"));
-        stage.browser(&steward).await.post(&revoke, &[]).await.expect(404);
-        stage.browser(&member).await.post(&revoke, &[]).await.expect(303);
+        stage
+            .browser(&steward)
+            .await
+            .post(&revoke, &[])
+            .await
+            .expect(404);
+        stage
+            .browser(&member)
+            .await
+            .post(&revoke, &[])
+            .await
+            .expect(303);
         let mut theirs = stage.browser(&member).await;
         let session: uuid::Uuid = sqlx::query_scalar(
             "select id from session where person_id = $1 order by created_at desc, id desc limit 1",
@@ -275,7 +287,12 @@ fn what_is_ones_own_is_nobody_elses() {
         let end = format!("/account/sessions/{session}/end");
         stage.browser(&steward).await.post(&end, &[]).await;
         theirs.get(&stage.at("/board")).await.expect(200);
-        stage.browser(&member).await.post(&end, &[]).await.expect(303);
+        stage
+            .browser(&member)
+            .await
+            .post(&end, &[])
+            .await
+            .expect(303);
         stage.pass(Duration::seconds(2));
         let left: i64 = sqlx::query_scalar("select count(*) from session where id = $1")
             .bind(session)
@@ -299,6 +316,11 @@ fn every_right_has_a_page_and_every_one_for_tokens_a_route() {
     for route in pages.listed() {
         let is_of_room = route.path.starts_with("/rooms/{room}/");
         let is_open = route.path == "/rooms/{room}/emergency";
-        assert_eq!(route.right.is_some(), is_of_room && !is_open, "{}", route.path);
+        assert_eq!(
+            route.right.is_some(),
+            is_of_room && !is_open,
+            "{}",
+            route.path
+        );
     }
 }

@@ -24,7 +24,11 @@ fn text_of(element: ElementRef<'_>) -> String {
 pub(super) fn page(answer: &Answer, who: &str) {
     let place = format!("{who}: {} {}", answer.method, answer.path);
     headers(answer, &place);
-    assert_eq!(header(answer, "content-type"), "text/html; charset=utf-8", "{place}");
+    assert_eq!(
+        header(answer, "content-type"),
+        "text/html; charset=utf-8",
+        "{place}"
+    );
     let html = Html::parse_document(&answer.body);
     heading_and_title(&html, &place);
     if let Some(number) = html.select(&selector(".trouble-number")).next() {
@@ -51,11 +55,27 @@ pub(super) fn headers(answer: &Answer, place: &str) {
         false => "no-store",
     };
     assert_eq!(caching, wanted, "{place}");
-    assert_eq!(header(answer, "content-security-policy"), CONTENT_RULES, "{place}");
-    assert_eq!(header(answer, "x-content-type-options"), "nosniff", "{place}");
+    assert_eq!(
+        header(answer, "content-security-policy"),
+        CONTENT_RULES,
+        "{place}"
+    );
+    assert_eq!(
+        header(answer, "x-content-type-options"),
+        "nosniff",
+        "{place}"
+    );
     assert_eq!(header(answer, "x-frame-options"), "DENY", "{place}");
-    assert_eq!(header(answer, "cross-origin-opener-policy"), "same-origin", "{place}");
-    assert_eq!(header(answer, "cross-origin-resource-policy"), "same-origin", "{place}");
+    assert_eq!(
+        header(answer, "cross-origin-opener-policy"),
+        "same-origin",
+        "{place}"
+    );
+    assert_eq!(
+        header(answer, "cross-origin-resource-policy"),
+        "same-origin",
+        "{place}"
+    );
     let referrer = header(answer, "referrer-policy");
     let holds_a_secret = ["/set-up/", "/join/", "/reset/"]
         .iter()
@@ -72,7 +92,10 @@ fn heading_and_title(html: &Html, place: &str) {
     let headings: Vec<_> = html.select(&selector("h1")).collect();
     assert_eq!(headings.len(), 1, "{place}: headings of the first rank");
     assert!(!text_of(headings[0]).is_empty(), "{place}");
-    let titles: Vec<String> = html.select(&selector("head > title")).map(text_of).collect();
+    let titles: Vec<String> = html
+        .select(&selector("head > title"))
+        .map(text_of)
+        .collect();
     assert_eq!(titles.len(), 1, "{place}");
     assert!(titles[0].len() > " · Wetside".len(), "{place}: {titles:?}");
     assert_eq!(html.root_element().attr("lang"), Some("en"), "{place}");
@@ -84,7 +107,12 @@ fn ids(html: &Html, place: &str) {
         let id = element.attr("id").unwrap();
         assert!(ids.insert(id), "{place}: id {id} twice");
     }
-    for attribute in ["for", "aria-describedby", "aria-labelledby", "aria-controls"] {
+    for attribute in [
+        "for",
+        "aria-describedby",
+        "aria-labelledby",
+        "aria-controls",
+    ] {
         for element in html.select(&selector(&format!("[{attribute}]"))) {
             for id in element.attr(attribute).unwrap().split_whitespace() {
                 assert!(ids.contains(id), "{place}: {attribute} names {id}");
@@ -120,13 +148,22 @@ fn labels(html: &Html, place: &str) {
 fn nothing_inline(html: &Html, place: &str) {
     assert!(html.select(&selector("style")).next().is_none(), "{place}");
     for script in html.select(&selector("script")) {
-        assert!(script.attr("src").is_some(), "{place}: a script in the page");
+        assert!(
+            script.attr("src").is_some(),
+            "{place}: a script in the page"
+        );
         assert!(text_of(script).is_empty(), "{place}: a script in the page");
     }
-    let elements = html.root_element().descendants().filter_map(ElementRef::wrap);
+    let elements = html
+        .root_element()
+        .descendants()
+        .filter_map(ElementRef::wrap);
     for element in elements {
         for (name, value) in element.value().attrs() {
-            assert!(name != "style" && !name.starts_with("on"), "{place}: {name}={value}");
+            assert!(
+                name != "style" && !name.starts_with("on"),
+                "{place}: {name}={value}"
+            );
             let loads = ["src", "href", "action", "formaction"].contains(&name);
             let is_foreign = value.contains("://") || value.starts_with("//");
             assert!(!(loads && is_foreign), "{place}: {value}");

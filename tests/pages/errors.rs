@@ -86,7 +86,13 @@ fn a_body_is_small() {
         let after = contents(&mut stage.installation.db().await).await;
         assert_eq!(before, after);
         let short = format!("name={}", "a".repeat(60 * 1_024));
-        let request = with(&steward, Method::POST, &stage.at("/papers/sizes"), FORM, &short);
+        let request = with(
+            &steward,
+            Method::POST,
+            &stage.at("/papers/sizes"),
+            FORM,
+            &short,
+        );
         send(&mut steward, request, 422).await;
     });
 }

@@ -38,7 +38,8 @@ pub(super) fn of(page: &str, body: &str) -> Vec<String> {
 /// The files a page is made of.
 pub(super) fn assets(body: &str) -> Vec<String> {
     let html = Html::parse_document(body);
-    let wanted = selector("link[rel=stylesheet][href], link[rel=icon][href], script[src], img[src]");
+    let wanted =
+        selector("link[rel=stylesheet][href], link[rel=icon][href], script[src], img[src]");
     html.select(&wanted)
         .filter_map(|it| it.attr("href").or_else(|| it.attr("src")))
         .map(str::to_owned)

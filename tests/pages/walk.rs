@@ -13,12 +13,11 @@ use crate::harness::{Browser, scenario_alone};
 /// Pages that no link leads to, and why.
 const UNLINKED: &[(&str, &str)] = &[
     ("/", "the address itself, which leads on"),
-    ("/emergency", "linked from the pages outside a room; inside one its own is"),
     ("/safelight", "shown once, on the way to Safelight"),
     ("/set-up/{secret}", "a link that is handed over"),
     ("/join/{secret}", "a link that is handed over"),
     ("/reset/{secret}", "a link that is handed over"),
-    ("/rooms/{room}/sheets/{seq}", "where a note leads to"),
+    ("/rooms/{room}/mixes/{mix}", "where mixing leads to"),
 ];
 
 /// What a walk has seen.
@@ -100,10 +99,13 @@ fn every_page_by_every_role() {
         let house = House::furnish(stage).await;
         let mut unlinked: BTreeMap<String, Vec<&str>> = BTreeMap::new();
         for actor in &house.actors {
-            let Some(role) = Role::parse(actor.0) else { continue };
+            let Some(role) = Role::parse(actor.0) else {
+                continue;
+            };
             let mut browser = house.browser(actor).await;
             let mut walk = Walk::default();
-            walk.follow(actor.0, &mut browser, &["/rooms".to_owned()]).await;
+            walk.follow(actor.0, &mut browser, &["/rooms".to_owned()])
+                .await;
             for pattern in may_see(role).difference(&walk.patterns.clone()) {
                 unlinked.entry(pattern.clone()).or_default().push(actor.0);
                 if !pattern.contains("{secret}") {
@@ -126,14 +128,24 @@ fn every_page_outside_the_room() {
         let suspended: Actor = ("suspended", Some(house.suspended.clone()));
         let mut browser = house.browser(&suspended).await;
         let from = ["/rooms".to_owned(), house.stage.at("/emergency")];
-        Walk::default().follow("suspended", &mut browser, &from).await;
+        Walk::default()
+            .follow("suspended", &mut browser, &from)
+            .await;
         let mut nobody = house.stage.nobody();
         let open = ["/", "/log-in", "/emergency", "/safelight"].map(str::to_owned);
         let mut walk = Walk::default();
         walk.follow("nobody", &mut nobody, &open).await;
-        walk.follow("nobody", &mut nobody, &[house.stage.at("/emergency")]).await;
+        walk.follow("nobody", &mut nobody, &[house.stage.at("/emergency")])
+            .await;
         let seen = walk.patterns.iter().map(String::as_str);
-        let open = ["/", "/emergency", "/log-in", "/rooms", "/rooms/{room}/emergency", "/safelight"];
+        let open = [
+            "/",
+            "/emergency",
+            "/log-in",
+            "/rooms",
+            "/rooms/{room}/emergency",
+            "/safelight",
+        ];
         assert_eq!(seen.collect::<Vec<_>>(), open);
     });
 }
