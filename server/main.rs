@@ -42,12 +42,18 @@ enum Command {
 
 #[tokio::main]
 async fn main() -> ExitCode {
+    let arguments = Arguments::parse();
+    // A server keeps a journal; a command says what it has to say itself.
+    let usual = match arguments.command {
+        Command::Serve(_) => "info,sqlx=warn",
+        _ => "error",
+    };
     tracing_subscriber::fmt()
         .json()
-        .with_env_filter(EnvFilter::try_from_env("WETSIDE_LOG").unwrap_or_else(|_| "info".into()))
+        .with_env_filter(EnvFilter::try_from_env("WETSIDE_LOG").unwrap_or_else(|_| usual.into()))
         .with_writer(io::stderr)
         .init();
-    match run(Arguments::parse()).await {
+    match run(arguments).await {
         Ok(status) => status,
         Err(cause) => {
             drop(writeln!(io::stderr(), "{cause:#}"));

@@ -67,7 +67,6 @@ pub(super) async fn before(
     before: i64,
     most: i64,
 ) -> Result<Vec<Line>> {
-    let room = tx.room();
     let found = sqlx::query_as!(
         LineRow,
         r#"
@@ -98,14 +97,14 @@ pub(super) async fn before(
                 select from entry_about a
                 where a.room_id = e.room_id and a.seq = e.seq and a.noun = 'person' and a.id = $11
             ))
-            and ($12::timestamptz is null or e.happened_at >= $12)
-            and ($13::timestamptz is null or e.happened_at < $13)
-            and ($14::timestamptz is null or e.recorded_at >= $14)
-            and ($15::timestamptz is null or e.recorded_at < $15)
+            and e.happened_at >= coalesce($12::timestamptz, '-infinity')
+            and e.happened_at < coalesce($13::timestamptz, 'infinity')
+            and e.recorded_at >= coalesce($14::timestamptz, '-infinity')
+            and e.recorded_at < coalesce($15::timestamptz, 'infinity')
         order by e.seq desc
         limit $16
         "#,
-        room,
+        tx.room(),
         reader.sees_all,
         &reader.open,
         &reader.own,
@@ -134,7 +133,6 @@ pub(super) async fn after(
     after: i64,
     most: i64,
 ) -> Result<Vec<Line>> {
-    let room = tx.room();
     let found = sqlx::query_as!(
         LineRow,
         r#"
@@ -156,7 +154,7 @@ pub(super) async fn after(
         order by e.seq
         limit $7
         "#,
-        room,
+        tx.room(),
         reader.sees_all,
         &reader.open,
         &reader.own,

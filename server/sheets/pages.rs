@@ -213,8 +213,11 @@ fn note_page(
     let lines = ground.lines.iter().filter(|line| !line.is_retired);
     let classes = ground.classes.iter().filter(|class| !class.is_retired);
     let sizes = ground.sizes.iter().filter(|size| !size.is_retired);
+    let mut shell = frame.shell_in(permit, Some(Place::NoteSheets));
+    // Shown again after a mistake, the page still has an address of its own.
+    shell.here = format!("/rooms/{}/sheets/new", permit.membership().slug);
     Ok(NoteSheetsPage {
-        shell: frame.shell_in(permit, Some(Place::NoteSheets)),
+        shell,
         form,
         problems: in_words(problems, ground.settings.numbers()),
         lines: lines.map(|line| Choice::new(line.id, &line.name)).collect(),

@@ -13,6 +13,25 @@ pub struct Problem {
     pub sentence: String,
 }
 
+impl Problem {
+    /// The sentence away from its field, which it then names: `Paper class: Choose
+    /// one of those offered.` Names of inputs are the words of their labels.
+    #[must_use]
+    pub fn named(&self) -> String {
+        let words = self.field.replace(['_', '-'], " ");
+        let mut letters = words.chars();
+        match letters.next() {
+            Some(first) => format!(
+                "{}{}: {}",
+                first.to_uppercase(),
+                letters.as_str(),
+                self.sentence
+            ),
+            None => self.sentence.clone(),
+        }
+    }
+}
+
 /// Everything to mend in one form, in the order of its fields.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Problems(Vec<Problem>);
@@ -148,6 +167,13 @@ mod tests {
         assert_eq!(problems.of("volume"), Some("Enter the volume."));
         assert_eq!(problems.of("dilution"), None);
         assert_eq!(problems.len(), 2);
+    }
+
+    #[test]
+    fn away_from_its_field_a_problem_names_it() {
+        let problems = Problems::one("paper_class", "Choose one.");
+        let named: Vec<String> = problems.iter().map(Problem::named).collect();
+        assert_eq!(named, ["Paper class: Choose one."]);
     }
 
     #[test]

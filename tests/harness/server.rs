@@ -166,8 +166,29 @@ pub(crate) async fn alone(clock: Clock) -> Installation {
     Installation::over(&name, clock).await
 }
 
+/// An installation over a database that an earlier program left, brought up to date.
+pub(crate) async fn bare(dump: &str) -> Installation {
+    let server = Server::get().await;
+    let name = format!("bare_{}", COUNT.fetch_add(1, Ordering::Relaxed));
+    let mut db = connect_to(&server.owner.clone().database("desk")).await;
+    run(
+        &mut db,
+        &format!("create database {name} template template0"),
+    )
+    .await;
+    db.close().await.unwrap();
+    let options = server.owner.clone().database(&name);
+    let mut db = connect_to(&options).await;
+    run(&mut db, dump).await;
+    db.close().await.unwrap();
+    let owner = PgPool::connect_with(options).await.unwrap();
+    migrate::migrate(&owner, &role()).await.unwrap();
+    owner.close().await;
+    Installation::over(&name, Clock::System).await
+}
+
 /// Runs a test on a runtime of its own.
-pub(super) fn on_runtime(test: impl Future<Output = ()>) {
+pub(crate) fn on_runtime(test: impl Future<Output = ()>) {
     let mut builder = tokio::runtime::Builder::new_multi_thread();
     builder.worker_threads(2).enable_all();
     builder.build().unwrap().block_on(test);

@@ -13,6 +13,7 @@ const TOP: &[(&str, &str)] = &[
     ("Cargo.lock", "the versions that were tested"),
     ("Cargo.toml", "the package"),
     ("DEVELOPERS.md", "how it is made"),
+    ("LICENSE", "under which it is given away"),
     ("README.md", "how it is used"),
     ("askama.toml", "where templates are"),
     ("clippy.toml", "the limits clippy keeps"),
