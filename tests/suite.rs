@@ -12,6 +12,8 @@ mod golden;
 mod harness;
 mod identity;
 mod look;
+mod pages;
 mod reference;
+mod style;
 mod upgrades;
 mod verifier;

@@ -68,24 +68,13 @@ async fn book(
 ) -> Result<Response> {
     let settings = settings(&app, &permit).await?;
     let shell = shell(&app, &permit, &frame, Place::Book).await?;
-    let question = Question {
-        typed,
-        reader: Reader::of(&permit),
-        people: reading::people(&app, &permit).await?,
-    };
-    match question
-        .typed
-        .read(&question.reader, &settings.time_zone()?)
-    {
+    let question = Question::of(&app, &permit, typed).await?;
+    let zone = settings.time_zone()?;
+    match question.typed.read(&question.reader, &zone) {
         Ok((filter, before)) => {
             let found = reading::page(&app, &permit, filter, before).await?;
-            page(&book_page(
-                shell,
-                question,
-                &found,
-                &settings,
-                app.clock().now(),
-            )?)
+            let now = app.clock().now();
+            page(&book_page(shell, question, &found, &settings, now)?)
         }
         Err(problems) => mend(&BookPage {
             problems: in_words(&problems, settings.numbers()),
@@ -99,6 +88,16 @@ struct Question {
     typed: BookFilter,
     reader: Reader,
     people: Vec<(Uuid, String)>,
+}
+
+impl Question {
+    async fn of(app: &App, permit: &Permit<ReadBook>, typed: BookFilter) -> Result<Self> {
+        Ok(Self {
+            typed,
+            reader: Reader::of(permit),
+            people: reading::people(app, permit).await?,
+        })
+    }
 }
 
 fn book_page(

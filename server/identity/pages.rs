@@ -79,12 +79,8 @@ async fn log_in_send(
     frame: Frame,
     Form(form): Form<LogInForm>,
 ) -> Result<Response> {
-    let typed = Typed {
-        log_in_name: form.log_in_name.clone(),
-        password: form.password.clone(),
-    };
     let device = device_secret(&headers, app.address());
-    match accounts::log_in(&app, &client, device, typed).await {
+    match accounts::log_in(&app, &client, device, typed(&form)).await {
         Ok(logged_in) => {
             // Whoever was logged in here before is so no more.
             end_present(&app, &headers).await?;
@@ -95,6 +91,13 @@ async fn log_in_send(
             let_in(&app, see_other(&app, onward), &logged_in)
         }
         Err(error) => mend_log_in(&frame, form, &to_mend(error)?),
+    }
+}
+
+fn typed(form: &LogInForm) -> Typed {
+    Typed {
+        log_in_name: form.log_in_name.clone(),
+        password: form.password.clone(),
     }
 }
 
@@ -122,6 +125,23 @@ pub fn let_in(app: &App, mut response: Response, logged_in: &LoggedIn) -> Result
         response.headers_mut().append(name, value);
     }
     Ok(response)
+}
+
+/// Logs somebody in who just got an account, and leads them to their room's board.
+///
+/// # Errors
+/// As for [`let_in`].
+pub async fn let_into_room(
+    app: &App,
+    client: &Client,
+    headers: &HeaderMap,
+    slug: &str,
+    person: Uuid,
+) -> Result<Response> {
+    let device = device_secret(headers, app.address());
+    let logged_in = accounts::enter(app, client, device, person).await?;
+    let board = see_other(app, &format!("/rooms/{slug}/board"));
+    let_in(app, board, &logged_in)
 }
 
 async fn end_present(app: &App, headers: &HeaderMap) -> Result<()> {

@@ -90,16 +90,9 @@ async fn tokens_send(
     frame: Frame,
     Form(form): Form<TokenForm>,
 ) -> Result<Response> {
-    let made = match form.days.trim().parse() {
-        Ok(days) => {
-            let new = NewToken {
-                name: form.name.clone(),
-                scopes: form.scopes.clone(),
-                days,
-            };
-            tokens::make(&app, &permit, new).await.map_err(to_mend)
-        }
-        Err(_) => Err(Ok(Problems::one("days", Problem::NotANumber))),
+    let made = match read(&form) {
+        Ok(new) => tokens::make(&app, &permit, new).await.map_err(to_mend),
+        Err(problems) => Err(Ok(problems)),
     };
     match made {
         Ok(made) => page(&TokenMadePage {
@@ -110,6 +103,16 @@ async fn tokens_send(
         }),
         Err(problems) => mend(&tokens_page(&app, &permit, &frame, form, &problems?).await?),
     }
+}
+
+/// The form as typed, read.
+fn read(form: &TokenForm) -> Result<NewToken, Problems> {
+    let days = form.days.trim().parse();
+    Ok(NewToken {
+        name: form.name.clone(),
+        scopes: form.scopes.clone(),
+        days: days.map_err(|_| Problems::one("days", Problem::NotANumber))?,
+    })
 }
 
 async fn revoke(

@@ -7,13 +7,13 @@ use axum::response::Response;
 use super::joining::{Joiner, accept};
 use crate::app::App;
 use crate::error::{Error, Result};
-use crate::identity::accounts::{self, NewAccount};
+use crate::identity::accounts::NewAccount;
 use crate::identity::links::{self, Kind, Link};
 use crate::identity::names::{LogInName, read_name};
-use crate::identity::pages::{let_in, spent, unreferred};
+use crate::identity::pages::{let_into_room, spent, unreferred};
 use crate::identity::passwords::Password;
 use crate::identity::secret::Secret;
-use crate::identity::sessions::{device_secret, session_secret};
+use crate::identity::sessions::session_secret;
 use crate::identity::views::{JoinForm, JoinPage, RoleShown};
 use crate::identity::{Client, Person};
 use crate::problem::{Problem, Problems};
@@ -95,21 +95,27 @@ async fn join_send(
     };
     let person = present(&app, &headers).await?;
     match join(&app, &link, person.as_ref(), &form).await {
-        Ok(joiner) => {
-            let slug = link.slug.unwrap_or_default();
-            let board = see_other(&app, &format!("/rooms/{slug}/board"));
-            let Joiner::New(account) = joiner else {
-                return Ok(board);
-            };
-            let device = device_secret(&headers, app.address());
-            let logged_in = accounts::enter(&app, &client, device, account.id).await?;
-            let_in(&app, board, &logged_in)
-        }
+        Ok(joiner) => welcome(&app, &client, &headers, link, joiner).await,
         Err(dead @ Error::Refused(Problem::LinkDead)) => spent(&frame, dead),
         Err(error) => {
             let (problems, person) = (to_mend(error)?, person.as_ref());
             mend(&join_page(&frame, &link, person, form, &problems)?).map(unreferred)
         }
+    }
+}
+
+/// Leads to the room; who has an account only now is logged in by it.
+async fn welcome(
+    app: &App,
+    client: &Client,
+    headers: &HeaderMap,
+    link: Link,
+    joiner: Joiner,
+) -> Result<Response> {
+    let slug = link.slug.unwrap_or_default();
+    match joiner {
+        Joiner::New(account) => let_into_room(app, client, headers, &slug, account.id).await,
+        Joiner::Known(_) => Ok(see_other(app, &format!("/rooms/{slug}/board"))),
     }
 }
 

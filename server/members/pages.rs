@@ -16,7 +16,7 @@ use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::identity::links::{self, OpenLink};
 use crate::identity::views::{LinkFor, OneTimeLinkPage, RoleShown};
-use crate::logbook::Done;
+use crate::logbook::{Done, Key};
 use crate::problem::{Problem, Problems};
 use crate::rights::{Invite, KeepMembers, MakeResetLink, Right, Role, SeeMembers};
 use crate::rooms;
@@ -157,13 +157,7 @@ async fn invite(
     Form(form): Form<InviteForm>,
 ) -> Result<Response> {
     let key = read_key(&form.key)?;
-    let made = match Role::parse(&form.role) {
-        Some(role) => actions::invite(&app, &permit, key, role)
-            .await
-            .map(|made| (role, made)),
-        None => Err(Error::field("role", Problem::NotAChoice)),
-    };
-    match made {
+    match invite_as_typed(&app, &permit, key, &form.role).await {
         Ok((role, made)) => {
             let link_for = LinkFor::Joining(shown(role)?);
             page(&link_page(&app, &permit, &frame, link_for, made).await?)
@@ -174,6 +168,17 @@ async fn invite(
             mend(&MembersPage { problems, ..again })
         }
     }
+}
+
+async fn invite_as_typed(
+    app: &App,
+    permit: &Permit<Invite>,
+    key: Key,
+    role: &str,
+) -> Result<(Role, LinkMade)> {
+    let role = Role::parse(role);
+    let role = role.ok_or_else(|| Error::field("role", Problem::NotAChoice))?;
+    Ok((role, actions::invite(app, permit, key, role).await?))
 }
 
 async fn link_page<R: Right>(

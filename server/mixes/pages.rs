@@ -21,9 +21,7 @@ use crate::rights;
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
 use crate::web::fields::Choice;
-use crate::web::forms::{
-    Form, in_words, mend, new_key, page, read_id, read_key, see_other, to_mend,
-};
+use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_id, read_key, to_mend};
 use crate::web::frame::Frame;
 use crate::web::messages::bench as words;
 use crate::web::numbers::Numbers;
@@ -104,17 +102,8 @@ async fn mix_send(
     Form(form): Form<MixForm>,
 ) -> Result<Response> {
     let ground = Ground::read(&app, &permit, tray).await?;
-    let outcome = match read_mix(&form, tray, ground.settings.numbers()) {
-        Ok(_) if form.step != "mix" => Err(Problems::default()),
-        Ok(new) => match mix(&app, &permit, read_key(&form.key)?, new).await {
-            Ok(done) => Ok(done.id("mix")?),
-            Err(error) => Err(to_mend(error)?),
-        },
-        Err(problems) => Err(problems),
-    };
-    let slug = &permit.membership().slug;
-    match outcome {
-        Ok(mix) => Ok(see_other(&app, &format!("/rooms/{slug}/mixes/{mix}"))),
+    match mix_as_typed(&app, &permit, &ground, &form).await? {
+        Ok(mix) => Ok(on_to(&app, &permit, &format!("/mixes/{mix}"))),
         Err(problems) => {
             let again = mix_page(&app, &permit, &frame, ground, form, &problems)?;
             if again.problems.is_empty() {
@@ -122,6 +111,25 @@ async fn mix_send(
             }
             mend(&again)
         }
+    }
+}
+
+/// Mixes, once the worksheet has been seen; before that and where something is to
+/// be mended, the page is shown again.
+async fn mix_as_typed(
+    app: &App,
+    permit: &Permit<rights::Mix>,
+    ground: &Ground,
+    form: &MixForm,
+) -> Result<Result<Uuid, Problems>> {
+    let new = match read_mix(form, ground.tray.id, ground.settings.numbers()) {
+        Ok(_) if form.step != "mix" => return Ok(Err(Problems::default())),
+        Ok(new) => new,
+        Err(problems) => return Ok(Err(problems)),
+    };
+    match mix(app, permit, read_key(&form.key)?, new).await {
+        Ok(done) => Ok(Ok(done.id("mix")?)),
+        Err(error) => Ok(Err(to_mend(error)?)),
     }
 }
 
@@ -228,7 +236,6 @@ async fn mixed(
     let now = app.clock().now();
     let numbers = settings.numbers();
     let zone = settings.time_zone()?;
-    let total = numbers.volume(mix.charged_ul);
     let dilution = numbers.dilution(mix.parts_thousandths);
     page(&MixedPage {
         shell: frame.shell_in(&permit, Some(Place::Board)),
@@ -236,7 +243,7 @@ async fn mixed(
         tray_id: tray.id.to_string(),
         tray: tray.name.clone(),
         title: format!("{} {dilution}", mix.product_name),
-        total,
+        total: numbers.volume(mix.charged_ul),
         life: board::life_rule(&mix, &zone, now, None),
         is_not_from_stock: true,
     })
@@ -307,11 +314,10 @@ async fn discard_send(
         Ok(new) => discard(&app, &permit, read_key(&form.key)?, new).await,
         Err(problems) => Err(Error::Invalid(problems)),
     };
-    let slug = &permit.membership().slug;
     match outcome {
         Ok(done) => {
             let tray = done.id("tray")?;
-            Ok(see_other(&app, &format!("/rooms/{slug}/trays/{tray}")))
+            Ok(on_to(&app, &permit, &format!("/trays/{tray}")))
         }
         Err(error) => {
             let problems = to_mend(error)?;

@@ -3,6 +3,7 @@
 use axum::extract::{Query, State};
 use axum::response::Response;
 use serde::Deserialize;
+use time::OffsetDateTime;
 
 use super::views::{NoticeRow, NoticesPage};
 use super::{Kept, PAGE, list, mark_read};
@@ -14,6 +15,7 @@ use crate::problem::Problem;
 use crate::rights::ReadNotices;
 use crate::rooms;
 use crate::router::Pages;
+use crate::web::dates::Zone;
 use crate::web::forms::{page, see_other};
 use crate::web::frame::Frame;
 use crate::web::messages::notices as words;
@@ -54,27 +56,30 @@ async fn notices(
 ) -> Result<Response> {
     let before = part.read()?.map(moment);
     let kept = list(&app, &permit, before).await?;
-    let unread = super::unread(&app, &permit).await?;
     let settings = app
         .database()
         .reading(permit.scope(), |tx| Box::pin(rooms::settings(tx)))
         .await?;
     let shell = Shell {
-        unread: Some(unread),
+        unread: Some(super::unread(&app, &permit).await?),
         ..frame.shell_in(&permit, Some(Place::Notices))
     };
     let (zone, now) = (settings.time_zone()?, app.clock().now());
+    page(&notices_page(shell, &kept, &zone, now))
+}
+
+fn notices_page(shell: Shell, kept: &[Kept], zone: &Zone, now: OffsetDateTime) -> NoticesPage {
     let row = |one: &Kept| NoticeRow {
         at: zone.words(one.made_at, now),
         sentence: words::sentence(&one.told),
         link: words::link(&one.told).map(|path| shell.at(&path)),
         is_new: one.read_at.is_none(),
     };
-    page(&NoticesPage {
+    NoticesPage {
         notices: kept.iter().map(row).collect(),
-        older: older(&kept),
+        older: older(kept),
         shell,
-    })
+    }
 }
 
 fn older(kept: &[Kept]) -> Option<String> {

@@ -12,26 +12,25 @@ use super::store;
 use super::views::{RoomShown, RoomsPage, SettingsForm, SettingsPage};
 use crate::app::App;
 use crate::error::{Error, Result};
-use crate::identity::accounts::{self, NewAccount};
+use crate::identity::accounts::NewAccount;
 use crate::identity::links::{self, Kind, Link};
 use crate::identity::names::{LogInName, read_name};
-use crate::identity::pages::{let_in, spent, unreferred};
+use crate::identity::pages::{let_into_room, spent, unreferred};
 use crate::identity::passwords::Password;
 use crate::identity::secret::Secret;
-use crate::identity::sessions::device_secret;
 use crate::identity::views::{RoleShown, SetUpForm, SetUpPage};
 use crate::identity::{Client, Permit, Person, memberships};
 use crate::logbook::Recording;
 use crate::problem::{Problem, Problems};
-use crate::rights::{KeepRoom, SeeRoom};
+use crate::rights::{KeepRoom, Right, SeeRoom};
 use crate::router::Pages;
 use crate::starters::STARTERS;
 use crate::web::dates::zone_names;
 use crate::web::fields::Choice;
-use crate::web::forms::{Form, in_words, mend, new_key, page, read_key, see_other, to_mend};
+use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_key, see_other, to_mend};
 use crate::web::frame::Frame;
 use crate::web::numbers::Numbers;
-use crate::web::shell::Place;
+use crate::web::shell::{Place, Shell};
 
 /// The routes of these pages.
 #[must_use]
@@ -113,12 +112,7 @@ async fn set_up_send(
         Err(error) => return spent(&frame, error),
     };
     match set_up(&app, &link, &form).await {
-        Ok((slug, account)) => {
-            let device = device_secret(&headers, app.address());
-            let logged_in = accounts::enter(&app, &client, device, account.id).await?;
-            let board = see_other(&app, &format!("/rooms/{slug}/board"));
-            let_in(&app, board, &logged_in)
-        }
+        Ok((slug, account)) => let_into_room(&app, &client, &headers, &slug, account.id).await,
         Err(Error::Invalid(problems)) => {
             mend(&set_up_page(&frame, form, &problems)).map(unreferred)
         }
@@ -172,20 +166,33 @@ async fn settings_form(
     permit: Permit<SeeRoom>,
     frame: Frame,
 ) -> Result<Response> {
-    let (settings, seq) = app
-        .database()
-        .reading(permit.scope(), |tx| Box::pin(store::settings_and_seq(tx)))
-        .await?;
-    let form = shown_settings(&settings, new_key()?);
+    let present = present(&app, &permit).await?;
+    let form = shown_settings(&present.0, new_key()?);
     let shell = frame.shell_in(&permit, Some(Place::Settings));
-    page(&SettingsPage {
+    page(&settings_page(shell, &present, form, &Problems::default()))
+}
+
+/// The settings as they are, and the entry that set them.
+async fn present<R: Right>(app: &App, permit: &Permit<R>) -> Result<(Settings, i64)> {
+    app.database()
+        .reading(permit.scope(), |tx| Box::pin(store::settings_and_seq(tx)))
+        .await
+}
+
+fn settings_page(
+    shell: Shell,
+    (settings, seq): &(Settings, i64),
+    form: SettingsForm,
+    problems: &Problems,
+) -> SettingsPage {
+    SettingsPage {
         shell,
         form,
-        problems: in_words(&Problems::default(), settings.numbers()),
+        problems: in_words(problems, settings.numbers()),
         zones: zones(),
         currency_is_fixed: false,
-        changed_seq: seq,
-    })
+        changed_seq: *seq,
+    }
 }
 
 async fn settings_send(
@@ -194,25 +201,15 @@ async fn settings_send(
     frame: Frame,
     Form(form): Form<SettingsForm>,
 ) -> Result<Response> {
-    let (present, seq) = app
-        .database()
-        .reading(permit.scope(), |tx| Box::pin(store::settings_and_seq(tx)))
-        .await?;
+    let present = present(&app, &permit).await?;
     let key = read_key(&form.key)?;
-    let sent = match read_settings(&form, present.numbers()) {
+    let sent = match read_settings(&form, present.0.numbers()) {
         Ok(new) => change_settings(&app, &permit, key, new).await,
         Err(problems) => Err(Error::Invalid(problems)),
     };
     let Err(error) = sent else {
-        let slug = &permit.membership().slug;
-        return Ok(see_other(&app, &format!("/rooms/{slug}/settings")));
+        return Ok(on_to(&app, &permit, "/settings"));
     };
-    mend(&SettingsPage {
-        shell: frame.shell_in(&permit, Some(Place::Settings)),
-        form,
-        problems: in_words(&to_mend(error)?, present.numbers()),
-        zones: zones(),
-        currency_is_fixed: false,
-        changed_seq: seq,
-    })
+    let shell = frame.shell_in(&permit, Some(Place::Settings));
+    mend(&settings_page(shell, &present, form, &to_mend(error)?))
 }

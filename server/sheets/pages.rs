@@ -16,6 +16,7 @@ use crate::board::ppb;
 use crate::clock::micros;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
+use crate::logbook::{Done, Key};
 use crate::papers::{self, PaperClass, SheetSize};
 use crate::problem::{Problem, Problems};
 use crate::rights::{LookAtBoard, NoteSheets, Role, UndoNote};
@@ -23,9 +24,7 @@ use crate::rooms::{self, Settings};
 use crate::router::Pages;
 use crate::web::dates::{Adjusted, Zone};
 use crate::web::fields::Choice;
-use crate::web::forms::{
-    Form, in_words, mend, new_key, page, read_id, read_key, see_other, to_mend,
-};
+use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_id, read_key, to_mend};
 use crate::web::frame::Frame;
 use crate::web::messages::bench as words;
 use crate::web::numbers::Numbers;
@@ -132,20 +131,11 @@ async fn note_send(
     Form(form): Form<NoteSheetsForm>,
 ) -> Result<Response> {
     let ground = ground(&app, &permit).await?;
-    let outcome = match read(&form, &ground.settings) {
-        Ok((new, adjusted)) => note_sheets(&app, &permit, read_key(&form.key)?, new)
-            .await
-            .map(|done| (done.seq, adjusted)),
-        Err(problems) => Err(Error::Invalid(problems)),
-    };
-    let slug = &permit.membership().slug;
-    match outcome {
+    let key = read_key(&form.key)?;
+    match note_as_typed(&app, &permit, &ground, key, &form).await {
         Ok((seq, adjusted)) => {
             let query = adjusted_query(adjusted);
-            Ok(see_other(
-                &app,
-                &format!("/rooms/{slug}/sheets/{seq}{query}"),
-            ))
+            Ok(on_to(&app, &permit, &format!("/sheets/{seq}{query}")))
         }
         Err(error) => {
             let problems = to_mend(error)?;
@@ -153,6 +143,18 @@ async fn note_send(
             mend(&note_page(&permit, &frame, &ground, form, &problems, now)?)
         }
     }
+}
+
+async fn note_as_typed(
+    app: &App,
+    permit: &Permit<NoteSheets>,
+    ground: &Ground,
+    key: Key,
+    form: &NoteSheetsForm,
+) -> Result<(i64, Adjusted)> {
+    let (new, adjusted) = read(form, &ground.settings).map_err(Error::Invalid)?;
+    let done = note_sheets(app, permit, key, new).await?;
+    Ok((done.seq, adjusted))
 }
 
 /// The form as typed, read: the note, and what the rule for local times did.
@@ -252,24 +254,35 @@ async fn noted(
     Path((_, seq)): Path<(String, i64)>,
     Query(query): Query<Noted>,
 ) -> Result<Response> {
-    let (settings, pass, effects) = look_at(&app, &permit, seq).await?;
-    let (zone, numbers, now) = (settings.time_zone()?, settings.numbers(), app.clock().now());
+    let found = look_at(&app, &permit, seq).await?;
+    let time_note = match query.time.as_str() {
+        "moved" => Some(words::moved_forward()),
+        "first" => Some(words::first_of_two()),
+        _ => None,
+    };
+    let noted = noted_page(&permit, &frame, &found, app.clock().now())?;
+    page(&SheetsNotedPage { time_note, ..noted })
+}
+
+fn noted_page(
+    permit: &Permit<LookAtBoard>,
+    frame: &Frame,
+    (settings, pass, effects): &(Settings, Pass, Vec<Effect>),
+    now: OffsetDateTime,
+) -> Result<SheetsNotedPage> {
+    let (zone, numbers) = (settings.time_zone()?, settings.numbers());
     let is_undone = pass.reversed_by.is_some();
-    let until = may_undo_until(&pass, permit.person().id, permit.role(), now);
-    page(&SheetsNotedPage {
-        shell: frame.shell_in(&permit, Some(Place::NoteSheets)),
-        seq,
+    let until = may_undo_until(pass, permit.person().id, permit.role(), now);
+    Ok(SheetsNotedPage {
+        shell: frame.shell_in(permit, Some(Place::NoteSheets)),
+        seq: pass.seq,
         sheets: pass.sheets.to_string(),
         paper: format!("{}, {}", pass.sheet_size, pass.paper_class),
         line: pass.line_name.clone(),
         line_id: pass.line_id.to_string(),
         at: zone.words(pass.happened_at, now),
-        effects: effects_in_words(&effects, numbers),
-        time_note: match query.time.as_str() {
-            "moved" => Some(words::moved_forward()),
-            "first" => Some(words::first_of_two()),
-            _ => None,
-        },
+        effects: effects_in_words(effects, numbers),
+        time_note: None,
         may_correct: !is_undone && permit.role() == Role::Steward,
         undo_until: until.map(|until| zone.words(until, now)),
         is_undone,
@@ -356,25 +369,28 @@ async fn undo_send(
     Form(form): Form<UndoForm>,
 ) -> Result<Response> {
     let found = look_at(&app, &permit, seq).await?;
-    let outcome = match input::reason(&form.reason) {
-        Ok(reason) => {
-            let wanted = Undo {
-                pass_id: found.1.id,
-                reason,
-            };
-            undo(&app, &permit, read_key(&form.key)?, wanted).await
-        }
-        Err(problem) => Err(Error::field("reason", problem)),
-    };
-    let slug = &permit.membership().slug;
-    match outcome {
-        Ok(_) => Ok(see_other(&app, &format!("/rooms/{slug}/sheets/{seq}"))),
+    let key = read_key(&form.key)?;
+    match undo_as_typed(&app, &permit, key, found.1.id, &form).await {
+        Ok(_) => Ok(on_to(&app, &permit, &format!("/sheets/{seq}"))),
         Err(error) => {
             let problems = to_mend(error)?;
             let now = app.clock().now();
             mend(&undo_page(&permit, &frame, &found, form, &problems, now)?)
         }
     }
+}
+
+async fn undo_as_typed(
+    app: &App,
+    permit: &Permit<UndoNote>,
+    key: Key,
+    pass_id: Uuid,
+    form: &UndoForm,
+) -> Result<Done> {
+    let reason = input::reason(&form.reason);
+    let reason = reason.map_err(|problem| Error::field("reason", problem))?;
+    let wanted = Undo { pass_id, reason };
+    undo(app, permit, key, wanted).await
 }
 
 fn undo_page(

@@ -54,6 +54,8 @@ pub async fn in_words(State(app): State<App>, request: Request, next: Next) -> R
 
 fn with_body(response: Response, page: &ErrorPage) -> Response {
     let (mut parts, _) = response.into_parts();
+    // One status for one meaning: the framework has its own for some.
+    parts.status = StatusCode::from_u16(page.trouble.status()).unwrap_or(parts.status);
     let html = HeaderValue::from_static("text/html; charset=utf-8");
     parts.headers.insert(CONTENT_TYPE, html);
     parts.headers.remove("content-length");
@@ -77,9 +79,10 @@ fn trouble(response: &Response, failure: Option<&Failure>) -> Option<Trouble> {
     }
     match response.status() {
         StatusCode::NOT_FOUND => Some(Trouble::NotFound),
-        StatusCode::METHOD_NOT_ALLOWED => Some(Trouble::NotAllowed),
+        StatusCode::METHOD_NOT_ALLOWED => Some(Trouble::OtherMethod),
         StatusCode::MISDIRECTED_REQUEST => Some(Trouble::WrongAddress),
-        StatusCode::BAD_REQUEST | StatusCode::PAYLOAD_TOO_LARGE => Some(Trouble::NotReadable),
+        StatusCode::PAYLOAD_TOO_LARGE => Some(Trouble::TooLarge),
+        StatusCode::BAD_REQUEST => Some(Trouble::NotReadable),
         _ => None,
     }
 }

@@ -15,9 +15,11 @@ use uuid::Uuid;
 
 use crate::app::App;
 use crate::error::{Error, Result};
+use crate::identity::Permit;
 use crate::identity::secret::random;
 use crate::logbook::Key;
 use crate::problem::{Problem, Problems};
+use crate::rights::Right;
 use crate::web::numbers::Numbers;
 use crate::web::{fields, messages};
 
@@ -27,12 +29,15 @@ use crate::web::{fields, messages};
 pub struct Form<T>(pub T);
 
 impl<T: DeserializeOwned> FromRequest<App> for Form<T> {
-    type Rejection = Error;
+    type Rejection = Response;
 
-    async fn from_request(request: Request, app: &App) -> Result<Self> {
+    async fn from_request(request: Request, app: &App) -> Result<Self, Response> {
         match axum_extra::extract::Form::<T>::from_request(request, app).await {
             Ok(axum_extra::extract::Form(form)) => Ok(Self(form)),
-            Err(_) => Err(Error::field("", Problem::Missing)),
+            Err(rejection) => match rejection.into_response().status() {
+                StatusCode::PAYLOAD_TOO_LARGE => Err(StatusCode::PAYLOAD_TOO_LARGE.into_response()),
+                _ => Err(Error::field("", Problem::Missing).into_response()),
+            },
         }
     }
 }
@@ -75,6 +80,13 @@ pub fn to_mend(error: Error) -> Result<Problems> {
 pub fn see_other(app: &App, path: &str) -> Response {
     let location = format!("{}{path}", app.address().base());
     (StatusCode::SEE_OTHER, [(LOCATION, location)]).into_response()
+}
+
+/// Sends the browser on to a page of the room.
+#[must_use]
+pub fn on_to<R: Right>(app: &App, permit: &Permit<R>, path: &str) -> Response {
+    let slug = &permit.membership().slug;
+    see_other(app, &format!("/rooms/{slug}{path}"))
 }
 
 /// What is wrong, in words, for the macros of the templates.

@@ -3,7 +3,7 @@
 
 use axum::extract::{Request, State};
 use axum::http::header::{
-    AUTHORIZATION, CACHE_CONTROL, CONTENT_SECURITY_POLICY, HOST, ORIGIN, REFERRER_POLICY,
+    CACHE_CONTROL, CONTENT_SECURITY_POLICY, HOST, ORIGIN, REFERRER_POLICY,
     STRICT_TRANSPORT_SECURITY, X_CONTENT_TYPE_OPTIONS, X_FRAME_OPTIONS,
 };
 use axum::http::{HeaderMap, HeaderName, HeaderValue, StatusCode};
@@ -48,12 +48,9 @@ fn names_our_host(headers: &HeaderMap, in_uri: Option<&str>, address: &PublicAdd
         .is_some_and(|host| address.allows_host(host))
 }
 
-/// A browser says which site a request comes from. A token is not something a
-/// browser adds by itself, so a bearer's request needs no site.
+/// A browser says which site a request comes from. An `Authorization` header
+/// proves nothing here: the browser adds a proxy's password by itself.
 fn is_own_site(headers: &HeaderMap, address: &PublicAddress) -> bool {
-    if headers.contains_key(AUTHORIZATION) {
-        return true;
-    }
     let text = |name: &HeaderName| headers.get(name).and_then(|value| value.to_str().ok());
     match text(&SEC_FETCH_SITE) {
         Some(site) => site == "same-origin",

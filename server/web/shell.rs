@@ -168,13 +168,15 @@ impl Shell {
         }
     }
 
-    /// Where the name of the place leads: the board, the rooms or the log-in.
+    /// Where the name of the place leads: the board, for those who may go there,
+    /// the rooms or the log-in.
     #[must_use]
     pub fn home(&self) -> String {
-        match (&self.room, self.logged_in) {
-            (Some(_), _) => self.at("/board"),
-            (None, true) => self.to("/rooms"),
-            (None, false) => self.to("/log-in"),
+        let may_see_board = self.room.is_some() && self.offers(&Place::Board);
+        match (may_see_board, self.logged_in) {
+            (true, _) => self.at("/board"),
+            (false, true) => self.to("/rooms"),
+            (false, false) => self.to("/log-in"),
         }
     }
 
@@ -202,6 +204,12 @@ impl Shell {
             .copied()
             .filter(|place| place.is_at_hand() == at_hand)
             .collect()
+    }
+
+    /// May whoever looks go there?
+    #[must_use]
+    pub fn offers(&self, place: &Place) -> bool {
+        self.places.contains(place)
     }
 
     /// Is that the display now?

@@ -13,8 +13,12 @@ pub enum Trouble {
     NotAllowed,
     /// 404: nothing here for this reader.
     NotFound,
+    /// 405: asked in a way that the address does not answer to.
+    OtherMethod,
     /// 409: it changed meanwhile.
     Changed,
+    /// 413: more than a form holds.
+    TooLarge,
     /// 421: another address.
     WrongAddress,
     /// 422: sent twice with other content, or not readable.
@@ -35,7 +39,9 @@ impl Trouble {
             Self::NotLoggedIn => 401,
             Self::NotAllowed => 403,
             Self::NotFound => 404,
+            Self::OtherMethod => 405,
             Self::Changed => 409,
+            Self::TooLarge => 413,
             Self::WrongAddress => 421,
             Self::NotReadable => 422,
             Self::TooMany => 429,

@@ -1,7 +1,14 @@
-//! No right without a way to use it, in either skin.
+//! Who may do what: every route asked by everyone, and no right without a way to
+//! use it, in either skin.
 
-#![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
+#![expect(
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "what fails here fails the test"
+)]
 
 mod api;
+pub(crate) mod house;
+mod matrix;
 mod rights;
 mod words;

@@ -11,5 +11,6 @@ mod bench;
 mod catalogue;
 mod helpers;
 mod jobs;
+mod knife;
 mod reading;
 mod tampering;

@@ -490,12 +490,7 @@ async fn a_steward_seals_the_book_and_takes_the_checkpoint_away() {
     assert_eq!(status, 200);
     let value: serde_json::Value = serde_json::from_str(&line).unwrap();
     assert_eq!(value["seq"], ENTRIES);
-    let (status, _) = library
-        .ask(
-            &steward,
-            "GET",
-            "/rooms/ours/checkpoints/checkpoint-1-1.json",
-        )
-        .await;
+    let none = "/rooms/ours/checkpoints/checkpoint-1-1.json";
+    let (status, _) = library.ask(&steward, "GET", none).await;
     assert_eq!(status, 404);
 }

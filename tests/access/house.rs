@@ -1,0 +1,293 @@
+//! A room with one of everything in it, and everyone who may come to its door.
+
+use axum::http::Method;
+use sqlx::PgConnection;
+use time::Duration;
+use uuid::Uuid;
+use wetside::bench::actions::{NewTray, set_tray};
+use wetside::identity::accounts::NewAccount;
+use wetside::identity::names::LogInName;
+use wetside::identity::passwords::Password;
+use wetside::identity::secret::Secret;
+use wetside::identity::{Person, permit_for, tokens};
+use wetside::logbook::{Asked, Author, Book};
+use wetside::members::{self, actions};
+use wetside::rights::{Invite, KeepBench, KeepMembers, Role, SeeRoom};
+
+use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
+
+/// Somebody who asks, by the name the snapshot has for them.
+pub(crate) type Actor = (&'static str, Option<Person>);
+
+/// The room, its things and the people.
+#[derive(Clone, Debug)]
+pub(crate) struct House {
+    pub(crate) stage: Stage,
+    pub(crate) bench: Bench,
+    pub(crate) actors: Vec<Actor>,
+    /// A member the pages of members are asked about.
+    pub(crate) spare: Person,
+    /// Whose membership is suspended.
+    pub(crate) suspended: Person,
+    note: i64,
+    note_id: Uuid,
+    link: Uuid,
+    checkpoint: String,
+}
+
+impl House {
+    pub(crate) async fn furnish(stage: Stage) -> Self {
+        let bench = stage.bench().await;
+        empty_tray(&stage, bench.line).await;
+        let noted = stage.note(&stage.cast.member, &bench, 0, 6).await.unwrap();
+        let spare = somebody(&stage, "spare", stage.room, Role::Member).await;
+        let suspended = somebody(&stage, "suspended", stage.room, Role::Steward).await;
+        let both = in_both_rooms(&stage).await;
+        let cast = &stage.cast;
+        let actors = vec![
+            ("nobody", None),
+            ("stranger", Some(cast.stranger.clone())),
+            ("steward-of-another-room", Some(cast.neighbour.clone())),
+            ("suspended-steward", Some(suspended.clone())),
+            ("member-here-steward-there", Some(both)),
+            ("member", Some(cast.member.clone())),
+            ("trained", Some(cast.trained.clone())),
+            ("steward", Some(cast.steward.clone())),
+            ("treasurer", Some(cast.treasurer.clone())),
+        ];
+        Self {
+            note: noted.seq,
+            note_id: noted.id("pass").unwrap(),
+            link: invitation(&stage).await,
+            checkpoint: checkpoint(&stage, suspended.id).await,
+            actors,
+            bench,
+            spare,
+            suspended,
+            stage,
+        }
+    }
+
+    pub(crate) async fn browser(&self, actor: &Actor) -> Browser {
+        match &actor.1 {
+            Some(person) => self.stage.browser(person).await,
+            None => self.stage.nobody(),
+        }
+    }
+
+    /// A page's path with what is really there in the place of its names.
+    pub(crate) fn page_path(&self, pattern: &str) -> String {
+        let bench = &self.bench;
+        let by_name = [
+            ("{room}", self.stage.slug.clone()),
+            ("{tray}", bench.tray.to_string()),
+            ("{mix}", bench.mix.to_string()),
+            ("{line}", bench.line.to_string()),
+            ("{product}", bench.product.to_string()),
+            ("{dilution}", bench.dilution.to_string()),
+            ("sizes/{id}", format!("sizes/{}", bench.size)),
+            ("classes/{id}", format!("classes/{}", bench.classes[0])),
+            ("{seq}", self.note.to_string()),
+            ("{person}", self.spare.id.to_string()),
+            ("{link}", self.link.to_string()),
+            ("{file}", self.checkpoint.clone()),
+            // Nobody's: those that are somebody's are tried where they are made.
+            ("{token}", Uuid::nil().to_string()),
+            ("{session}", Uuid::nil().to_string()),
+            ("{secret}", "nothing".to_owned()),
+        ];
+        filled(pattern, &by_name)
+    }
+
+    /// The same for a path of the API.
+    pub(crate) fn api_path(&self, pattern: &str) -> String {
+        let bench = &self.bench;
+        let by_name = [
+            ("{room}", self.stage.slug.clone()),
+            ("lines/{id}", format!("lines/{}", bench.line)),
+            ("trays/{id}", format!("trays/{}", bench.tray)),
+            ("members/{id}", format!("members/{}", self.spare.id)),
+            ("mixes/{id}", format!("mixes/{}", bench.mix)),
+            ("sheet-sizes/{id}", format!("sheet-sizes/{}", bench.size)),
+            ("classes/{id}", format!("classes/{}", bench.classes[0])),
+            ("products/{id}", format!("products/{}", bench.product)),
+            ("notes/{id}", format!("notes/{}", self.note_id)),
+        ];
+        filled(pattern, &by_name)
+    }
+
+    /// A token of a person in a room with these scopes.
+    pub(crate) async fn token(&self, person: &Person, slug: &str, scopes: &[&str]) -> String {
+        let app = &self.stage.installation.app;
+        // The suspended one's token is from before.
+        let room = match permit_for::<SeeRoom>(app, person.clone(), slug).await {
+            Ok(permit) => permit.room(),
+            Err(_) => self.stage.room,
+        };
+        let (id, secret) = (Uuid::now_v7(), Secret::new().unwrap());
+        let scopes: Vec<String> = scopes.iter().map(|&scope| scope.to_owned()).collect();
+        sqlx::query(
+            "insert into token (room_id, id, person_id, name, secret_hash, scopes, made_at, expires_at)
+            values ($1, $2, $3, 'test', $4, $5, $6, $7)",
+        )
+        .bind(room)
+        .bind(id)
+        .bind(person.id)
+        .bind(secret.hash())
+        .bind(scopes)
+        .bind(START)
+        .bind(START + Duration::days(30))
+        .execute(&mut self.stage.installation.db().await)
+        .await
+        .unwrap();
+        tokens::text(room, id, &secret)
+    }
+}
+
+fn filled(pattern: &str, by_name: &[(&str, String)]) -> String {
+    let path = by_name
+        .iter()
+        .fold(pattern.to_owned(), |path, (name, value)| {
+            path.replace(name, value)
+        });
+    assert!(!path.contains('{'), "nothing stands for a name in {path}");
+    path
+}
+
+/// Writes in a room's book without a permit, as the machine itself does.
+async fn write<W>(stage: &Stage, room: Uuid, work: W)
+where
+    W: for<'b, 't> FnOnce(
+            &'b mut Book<'t>,
+        )
+            -> futures_util::future::BoxFuture<'b, wetside::error::Result<()>>
+        + Send
+        + Sync
+        + 'static,
+{
+    let asked = Asked {
+        actor: None,
+        key: Some(new_key()),
+        fingerprint: [0; 32],
+    };
+    let scribes = stage.installation.app.scribes();
+    scribes
+        .write(room, Author::Unchecked, asked, work)
+        .await
+        .unwrap();
+}
+
+/// A new person with a role in a room.
+pub(crate) async fn somebody(stage: &Stage, part: &str, room: Uuid, role: Role) -> Person {
+    let password = Password::choose(PASSWORD, &[]).unwrap();
+    let name = LogInName::read(&format!("{part}.{}", stage.slug)).unwrap();
+    let app = &stage.installation.app;
+    let account = NewAccount::prepare(app, part.to_owned(), name, &password)
+        .await
+        .unwrap();
+    let person = Person {
+        id: account.id,
+        name: account.name.clone(),
+        session: None,
+        is_operator: false,
+    };
+    write(stage, room, move |book| {
+        Box::pin(async move { members::add_account(book, &account, role).await })
+    })
+    .await;
+    person
+}
+
+/// A tray that waits for a mix.
+async fn empty_tray(stage: &Stage, line: Uuid) {
+    let steward = &stage.cast.steward;
+    let permit = stage.permit::<KeepBench>(steward).await.unwrap();
+    let tray = NewTray {
+        name: "Stop bath".to_owned(),
+        ..tray_on(line)
+    };
+    let app = &stage.installation.app;
+    set_tray(app, &permit, new_key(), tray).await.unwrap();
+}
+
+/// A member of the room who keeps the other one.
+async fn in_both_rooms(stage: &Stage) -> Person {
+    let neighbour = stage.cast.neighbour.clone();
+    let app = &stage.installation.app;
+    let there = permit_for::<SeeRoom>(app, neighbour, &stage.other_slug).await;
+    let both = somebody(stage, "both", there.unwrap().room(), Role::Steward).await;
+    let id = both.id;
+    write(stage, stage.room, move |book| {
+        Box::pin(async move { members::join(book, id, Role::Member, None).await })
+    })
+    .await;
+    both
+}
+
+/// An invitation that waits.
+async fn invitation(stage: &Stage) -> Uuid {
+    let app = &stage.installation.app;
+    let permit = stage.permit::<Invite>(&stage.cast.steward).await.unwrap();
+    actions::invite(app, &permit, new_key(), Role::Member)
+        .await
+        .unwrap();
+    sqlx::query_scalar("select id from invitation where room_id = $1")
+        .bind(stage.room)
+        .fetch_one(&mut stage.installation.db().await)
+        .await
+        .unwrap()
+}
+
+/// Suspends somebody, seals the book, and answers the checkpoint's file.
+async fn checkpoint(stage: &Stage, suspended: Uuid) -> String {
+    let app = &stage.installation.app;
+    let permit = stage
+        .permit::<KeepMembers>(&stage.cast.steward)
+        .await
+        .unwrap();
+    actions::suspend(app, &permit, new_key(), suspended)
+        .await
+        .unwrap();
+    let mut browser = stage.browser(&stage.cast.steward).await;
+    let path = stage.at("/checkpoints");
+    browser.post(&path, &[]).await.expect(303);
+    let links = browser.get(&path).await.expect(200).page().links();
+    let of_file = |(_, href): (String, String)| {
+        let (_, file) = href.split_once("/checkpoints/")?;
+        Some(file.to_owned())
+    };
+    links.into_iter().find_map(of_file).unwrap()
+}
+
+/// What every table holds, but for the moments at which a session or a token was
+/// last used.
+pub(crate) async fn contents(db: &mut PgConnection) -> Vec<(String, Vec<String>)> {
+    let tables: Vec<String> = sqlx::query_scalar(
+        "select tablename::text from pg_tables where schemaname = 'public' order by 1",
+    )
+    .fetch_all(&mut *db)
+    .await
+    .unwrap();
+    let mut contents = Vec::new();
+    for table in tables {
+        let rows = format!("select (to_jsonb(t) - $1::text[])::text from {table} t order by 1");
+        // A session is good for a month from when it was last seen.
+        let moving = match table.as_str() {
+            "session" => vec!["last_seen_at", "expires_at"],
+            "token" => vec!["last_used_at"],
+            _ => Vec::new(),
+        };
+        let rows = sqlx::query_scalar(sqlx::AssertSqlSafe(rows))
+            .bind(moving)
+            .fetch_all(&mut *db)
+            .await
+            .unwrap();
+        contents.push((table, rows));
+    }
+    contents
+}
+
+/// How a route is written in the snapshots.
+pub(crate) fn said(method: &Method, path: &str, right: Option<&str>) -> String {
+    format!("{method} {path} [{}]", right.unwrap_or("open"))
+}

@@ -1,0 +1,13 @@
+//! Every page, visited by everyone who may, over the links that pages give them.
+
+#![expect(
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "what fails here fails the test"
+)]
+
+mod board_tags;
+mod checks;
+mod errors;
+mod links;
+mod walk;
