@@ -85,12 +85,13 @@ impl Pair {
     /// The numbers of the entries under these keys.
     async fn seqs(&self, db: &mut PgConnection, keys: &[Key]) -> Vec<i64> {
         let keys: Vec<&[u8]> = keys.iter().map(<[u8; 16]>::as_slice).collect();
-        let found = sqlx::query("select seq from entry where room_id = $1 and key = any($2) order by seq")
-            .bind(self.stage.room)
-            .bind(keys)
-            .fetch_all(db)
-            .await
-            .unwrap();
+        let found =
+            sqlx::query("select seq from entry where room_id = $1 and key = any($2) order by seq")
+                .bind(self.stage.room)
+                .bind(keys)
+                .fetch_all(db)
+                .await
+                .unwrap();
         found.iter().map(|row| row.get(0)).collect()
     }
 
@@ -118,7 +119,10 @@ struct Held {
 
 impl Held {
     async fn release(mut self) {
-        sqlx::raw_sql("rollback").execute(&mut self.db).await.unwrap();
+        sqlx::raw_sql("rollback")
+            .execute(&mut self.db)
+            .await
+            .unwrap();
         self.db.close().await.unwrap();
     }
 }
@@ -143,7 +147,11 @@ fn notes_of_many_through_two_servers_are_numbered_without_gaps() {
             let who = printers[place % printers.len()];
             pair.note(place / 3, who, *key, pair.sheets(1))
         });
-        let answers: Vec<Done> = join_all(notes).await.into_iter().map(Result::unwrap).collect();
+        let answers: Vec<Done> = join_all(notes)
+            .await
+            .into_iter()
+            .map(Result::unwrap)
+            .collect();
         assert!(answers.iter().all(|done| !done.hit));
         let mut told: Vec<i64> = answers.iter().map(|done| done.seq).collect();
         told.sort_unstable();
@@ -165,14 +173,23 @@ fn one_key_sent_many_times_at_once_is_one_entry() {
         let key = new_key();
         let member = &pair.stage.cast.member;
         let notes = (0..40).map(|place| pair.note(place, member, key, pair.sheets(2)));
-        let answers: Vec<Done> = join_all(notes).await.into_iter().map(Result::unwrap).collect();
+        let answers: Vec<Done> = join_all(notes)
+            .await
+            .into_iter()
+            .map(Result::unwrap)
+            .collect();
         assert_eq!(answers.iter().filter(|done| !done.hit).count(), 1);
         assert!(answers.iter().all(|done| done.seq == before + 1));
-        let ids: Vec<Uuid> = answers.iter().map(|done| done.id("pass").unwrap()).collect();
+        let ids: Vec<Uuid> = answers
+            .iter()
+            .map(|done| done.id("pass").unwrap())
+            .collect();
         assert!(ids.iter().all(|id| *id == ids[0]));
         assert_eq!(pair.last_seq().await, before + 1);
         assert_eq!(pair.spent_nl(pair.bench.mix).await, 2 * SHEET_NL);
-        let other = pair.note(0, &pair.stage.cast.trained, key, pair.sheets(2)).await;
+        let other = pair
+            .note(0, &pair.stage.cast.trained, key, pair.sheets(2))
+            .await;
         assert!(matches!(other, Err(Error::Mismatch)), "{other:?}");
         let more = pair.note(1, member, key, pair.sheets(3)).await;
         assert!(matches!(more, Err(Error::Mismatch)), "{more:?}");
@@ -237,7 +254,10 @@ fn a_note_taken_back_twice_at_once_is_taken_back_once() {
         let pair = Pair::of(stage).await;
         let member = &pair.stage.cast.member;
         for _ in 0..5 {
-            let noted = pair.note(0, member, new_key(), pair.sheets(4)).await.unwrap();
+            let noted = pair
+                .note(0, member, new_key(), pair.sheets(4))
+                .await
+                .unwrap();
             let wanted = Undo {
                 pass_id: noted.id("pass").unwrap(),
                 reason: String::new(),
@@ -385,11 +405,17 @@ fn a_full_queue_tells_people_to_come_again_and_loses_nobody_in_it() {
             }
         }
         assert!(done.len() >= 256, "only {} were written", done.len());
-        assert!(told.len() >= 400 - 256 - 64 - 1, "only {} were told", told.len());
+        assert!(
+            told.len() >= 400 - 256 - 64 - 1,
+            "only {} were told",
+            told.len()
+        );
         let mut db = pair.stage.installation.db().await;
         assert_eq!(pair.seqs(&mut db, &done).await.len(), done.len());
         assert!(pair.seqs(&mut db, &told).await.is_empty());
-        let again = pair.note(0, &pair.stage.cast.member, told[0], pair.sheets(1)).await;
+        let again = pair
+            .note(0, &pair.stage.cast.member, told[0], pair.sheets(1))
+            .await;
         assert!(again.is_ok(), "{again:?}");
         pair.let_go().await;
     });
@@ -417,7 +443,9 @@ fn an_action_that_panics_leaves_the_scribe_at_work() {
         }
         let member = &pair.stage.cast.member;
         for server in 0..2 {
-            pair.note(server, member, new_key(), pair.sheets(1)).await.unwrap();
+            pair.note(server, member, new_key(), pair.sheets(1))
+                .await
+                .unwrap();
         }
         assert_eq!(pair.last_seq().await, before + 2);
         pair.let_go().await;

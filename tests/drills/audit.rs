@@ -29,9 +29,21 @@ impl Audit {
         }
         let is_there = |key: &&Key| counts.contains_key(*key);
         Self {
-            lost: answered.iter().filter(|key| !is_there(key)).copied().collect(),
-            twice: counts.iter().filter(|(_, count)| **count > 1).map(|(key, _)| *key).collect(),
-            unknown: counts.keys().filter(|key| !sent.contains(*key)).copied().collect(),
+            lost: answered
+                .iter()
+                .filter(|key| !is_there(key))
+                .copied()
+                .collect(),
+            twice: counts
+                .iter()
+                .filter(|(_, count)| **count > 1)
+                .map(|(key, _)| *key)
+                .collect(),
+            unknown: counts
+                .keys()
+                .filter(|key| !sent.contains(*key))
+                .copied()
+                .collect(),
             kept: answered.iter().filter(is_there).count(),
             unanswered: sent.difference(answered).filter(is_there).count(),
         }

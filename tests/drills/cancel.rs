@@ -27,7 +27,8 @@ const AT_ONCE: usize = 24;
 /// What the points of leaving are drawn from, unless `WETSIDE_DRILL_SEED` says.
 const SEED: u64 = 20_261_125;
 
-/// Work that is dropped when it has been looked at so many times.
+/// Work whose client goes away when it has been looked at so many times: at one
+/// of the points where it waits.
 struct Dropped<F> {
     work: Pin<Box<F>>,
     looks: u64,
@@ -56,7 +57,8 @@ struct Wake {
     dropped: usize,
 }
 
-/// Sends every request; most are dropped after a look or a few, some are let be.
+/// Sends every request; one in eight is let be, the others go away at one of
+/// their first waits or after some milliseconds, whichever comes first.
 async fn storm<F>(mut request: impl FnMut(Key) -> F) -> Wake
 where
     F: Future<Output = bool> + Send + 'static,
@@ -69,9 +71,9 @@ where
     for _ in 0..REQUESTS {
         let key = new_key();
         sent.insert(key);
-        let looks = match dice.below(8) {
-            0 => u64::MAX,
-            _ => dice.below(12),
+        let (looks, patience) = match dice.below(8) {
+            0 => (u64::MAX, Duration::from_secs(30)),
+            _ => (dice.below(12), Duration::from_millis(1 + dice.below(9))),
         };
         let work = Dropped {
             work: Box::pin(request(key)),
@@ -80,7 +82,8 @@ where
         let place = room.clone().acquire_owned().await.unwrap();
         let (answered, dropped) = (answered.clone(), dropped.clone());
         clients.spawn(async move {
-            match work.await {
+            let outcome = tokio::time::timeout(patience, work).await;
+            match outcome.ok().flatten() {
                 Some(true) => drop(answered.lock().unwrap().insert(key)),
                 Some(false) => panic!("a request was refused"),
                 None => drop(dropped.fetch_add(1, Ordering::Relaxed)),
@@ -107,7 +110,11 @@ async fn left_open(installation: &Installation) -> i64 {
         where datname = current_database() and usename = $1 and state like 'idle in transaction%'";
     let mut open = 0;
     for _ in 0..30 {
-        open = sqlx::query_scalar(count).bind(WEB_ROLE).fetch_one(&mut db).await.unwrap();
+        open = sqlx::query_scalar(count)
+            .bind(WEB_ROLE)
+            .fetch_one(&mut db)
+            .await
+            .unwrap();
         if open == 0 {
             break;
         }
@@ -125,7 +132,10 @@ async fn keys_in(installation: &Installation, query: &str, room: Uuid) -> Vec<Ke
         .await
         .unwrap();
     db.close().await.unwrap();
-    found.into_iter().map(|key| key.try_into().unwrap()).collect()
+    found
+        .into_iter()
+        .map(|key| key.try_into().unwrap())
+        .collect()
 }
 
 fn note_form(bench: &Bench, key: Key) -> Vec<(String, String)> {
@@ -153,14 +163,24 @@ fn a_thousand_clients_that_go_away_leave_nothing_open_and_lose_no_answer() {
             async move { browser.post(&path, &fields).await.status.as_u16() == 303 }
         })
         .await;
-        assert!(wake.dropped > REQUESTS / 2, "only {} were dropped", wake.dropped);
-        assert!(wake.answered.len() > REQUESTS / 20, "hardly any was answered");
+        assert!(
+            wake.dropped > REQUESTS / 4,
+            "only {} were dropped",
+            wake.dropped
+        );
+        assert!(
+            wake.answered.len() > REQUESTS / 40,
+            "hardly any was answered"
+        );
         assert_eq!(left_open(&stage.installation).await, 0);
         let query = "select key from entry where room_id = $1 and kind = 'noted'";
         let there = keys_in(&stage.installation, query, stage.room).await;
         let audit = Audit::of(&wake.sent, &wake.answered, &there);
         assert!(audit.is_clean(), "{audit:?}");
-        assert!(audit.unanswered > 0, "no request was dropped after it was handed on");
+        assert!(
+            audit.unanswered > 0,
+            "no request was dropped after it was handed on"
+        );
     });
 }
 
@@ -185,7 +205,10 @@ async fn lay_table(installation: &Installation) {
         "create table storm_note (room_id uuid not null, key bytea primary key);
         grant insert, select on storm_note to {WEB_ROLE}"
     );
-    sqlx::raw_sql(AssertSqlSafe(statements)).execute(&mut db).await.unwrap();
+    sqlx::raw_sql(AssertSqlSafe(statements))
+        .execute(&mut db)
+        .await
+        .unwrap();
     db.close().await.unwrap();
 }
 
@@ -216,7 +239,10 @@ fn the_same_storm_over_transactions_without_a_task_of_their_own_fails() {
     scenario_alone(async |stage: Stage| {
         let (wake, open, there) = storm_over_table(&stage, false).await;
         let lost = Audit::of(&wake.sent, &wake.answered, &there).lost.len();
-        assert!(open > 0 || lost > 0, "the storm does not show what it is for");
+        assert!(
+            open > 0 || lost > 0,
+            "the storm does not show what it is for"
+        );
     });
 }
 
@@ -228,6 +254,10 @@ fn the_same_storm_over_the_same_statements_on_their_own_task_passes() {
         assert_eq!(open, 0);
         let audit = Audit::of(&wake.sent, &wake.answered, &there);
         assert!(audit.is_clean(), "{audit:?}");
-        assert!(wake.dropped > REQUESTS / 2, "only {} were dropped", wake.dropped);
+        assert!(
+            wake.dropped > REQUESTS / 4,
+            "only {} were dropped",
+            wake.dropped
+        );
     });
 }
