@@ -13,16 +13,15 @@ use std::time::{Duration, Instant};
 use data_encoding::HEXLOWER;
 use nix::sys::signal::{Signal, kill};
 use nix::unistd::Pid;
-use sqlx::postgres::PgConnectOptions;
-use sqlx::{AssertSqlSafe, Connection, PgConnection};
+use sqlx::{AssertSqlSafe, Connection};
 use tokio::task::JoinSet;
-use wetside::database::cluster::{DATABASE, OWNER_ROLE, WEB_ROLE, look};
+use wetside::database::cluster::{DATABASE, WEB_ROLE};
 use wetside::logbook::Key;
 
 use super::audit::{Audit, Dice};
 use super::client::Client;
 use super::world::{Server, World, Writer, database_processes};
-use crate::cluster::helpers::server_of;
+use crate::cluster::helpers::{server_of, until};
 
 /// So many people note at once.
 const WRITERS: usize = 32;
@@ -176,9 +175,15 @@ async fn befall(world: &World, server: Server, mischief: Mischief, dice: &mut Di
     let mut server = server;
     match mischief {
         Mischief::KillServer => server.kill(),
-        Mischief::KillDatabase => kill_database(world, dice.below(2) == 0),
+        Mischief::KillDatabase => {
+            let killed = kill_database(world, dice.below(2) == 0).await;
+            until("the server starts its database again", || {
+                server_of(&world.cluster()).is_some_and(|pid| pid != killed)
+            })
+            .await;
+        }
         Mischief::KillBoth => {
-            kill_database(world, dice.below(2) == 0);
+            kill_database(world, dice.below(2) == 0).await;
             server.kill();
         }
         Mischief::StopServer => stand_still(&[server.pid()]).await,
@@ -188,7 +193,7 @@ async fn befall(world: &World, server: Server, mischief: Mischief, dice: &mut Di
                 "select count(pg_terminate_backend(pid)) from pg_stat_activity
                 where usename = '{WEB_ROLE}'"
             );
-            let mut db = owner(world).await;
+            let mut db = world.owner(DATABASE).await;
             let cut: i64 = sqlx::query_scalar(AssertSqlSafe(cut))
                 .fetch_one(&mut db)
                 .await
@@ -207,28 +212,27 @@ async fn befall(world: &World, server: Server, mischief: Mischief, dice: &mut Di
 }
 
 /// The first process alone, whose others then find out, or all of them at once.
-fn kill_database(world: &World, all_at_once: bool) {
-    let first = server_of(&world.cluster()).unwrap();
+/// Answers the first one's number.
+async fn kill_database(world: &World, all_at_once: bool) -> i32 {
+    let mut first = None;
+    until("the database is up", || {
+        first = server_of(&world.cluster());
+        first.is_some()
+    })
+    .await;
+    let first = first.unwrap();
     let mut processes = vec![first];
     if all_at_once {
         processes.extend(database_processes(world));
     }
     signal_all(&processes, Signal::SIGKILL);
+    first
 }
 
 async fn stand_still(processes: &[i32]) {
     signal_all(processes, Signal::SIGSTOP);
     tokio::time::sleep(STANDSTILL).await;
     signal_all(processes, Signal::SIGCONT);
-}
-
-async fn owner(world: &World) -> PgConnection {
-    let (_, socket) = look(&world.folders()).unwrap().server.unwrap();
-    let options = PgConnectOptions::new_without_pgpass()
-        .socket(socket)
-        .username(OWNER_ROLE)
-        .database(DATABASE);
-    PgConnection::connect_with(&options).await.unwrap()
 }
 
 /// What the journals say, held against the book.
@@ -244,7 +248,7 @@ async fn audit(world: &World, journals: &[PathBuf]) -> Audit {
             };
         }
     }
-    let mut db = owner(world).await;
+    let mut db = world.owner(DATABASE).await;
     // Also what was made of each entry, without asking how often there may be one.
     let query = "select e.key from entry e join pass p using (room_id, seq) where e.kind = 'noted'";
     let there: Vec<Vec<u8>> = sqlx::query_scalar(query).fetch_all(&mut db).await.unwrap();
@@ -323,7 +327,7 @@ fn the_same_drill_over_a_database_that_does_not_write_first_fails() {
         let world = World::new(1, WRITERS).await;
         let journals = journals(&world);
         let server = world.serve().await;
-        let mut db = owner(&world).await;
+        let mut db = world.owner(DATABASE).await;
         let careless = format!("alter database {DATABASE} set synchronous_commit = off");
         sqlx::query(AssertSqlSafe(careless))
             .execute(&mut db)
@@ -335,7 +339,7 @@ fn the_same_drill_over_a_database_that_does_not_write_first_fails() {
         for round in 0..10 {
             let crowd = Crowd::set_to_work(&world, &journals, &mut dice, round);
             tokio::time::sleep(Duration::from_millis(500)).await;
-            kill_database(&world, true);
+            kill_database(&world, true).await;
             server.kill();
             crowd.rest().await;
             server = world.serve().await;
@@ -344,6 +348,7 @@ fn the_same_drill_over_a_database_that_does_not_write_first_fails() {
                 break;
             }
         }
+        println!("{lost} answered notes were lost");
         assert!(lost > 0, "the drill does not show what it is for");
     });
 }

@@ -9,12 +9,13 @@ use std::process::{Child, Command, Stdio};
 use std::sync::atomic::{AtomicU32, Ordering};
 use std::time::{Duration, Instant};
 
-use sqlx::PgPool;
+use sqlx::postgres::PgConnectOptions;
+use sqlx::{Connection, PgConnection, PgPool};
 use uuid::Uuid;
 use wetside::address::PublicAddress;
 use wetside::app::App;
 use wetside::clock::Clock;
-use wetside::database::cluster::{Cluster, Folders, StartOptions, WEB_ROLE};
+use wetside::database::cluster::{Cluster, Folders, OWNER_ROLE, StartOptions, WEB_ROLE, look};
 use wetside::database::{Database, Owner, RoleName, connect, migrate};
 use wetside::identity::accounts::{self, NewAccount};
 use wetside::identity::client::TrustedProxies;
@@ -50,12 +51,26 @@ pub(crate) struct Writer {
 pub(crate) struct World {
     folder: PathBuf,
     pub(crate) port: u16,
+    pub(crate) rooms: usize,
     pub(crate) writers: Vec<Writer>,
 }
 
 impl World {
-    /// Sets up so many rooms, and so many people who print in them by turns.
+    /// Sets up so many rooms, with one person in each and all others in the first.
     pub(crate) async fn new(rooms: usize, people: usize) -> Self {
+        Self::with(StartOptions::default(), rooms, people).await
+    }
+
+    /// The same, where a copy of the database can be made.
+    pub(crate) async fn to_copy(rooms: usize, people: usize) -> Self {
+        let options = StartOptions {
+            may_create_databases: true,
+            ..StartOptions::default()
+        };
+        Self::with(options, rooms, people).await
+    }
+
+    async fn with(options: StartOptions, rooms: usize, people: usize) -> Self {
         let number = COUNT.fetch_add(1, Ordering::Relaxed);
         let folder = std::env::temp_dir().join(format!("wd-{}-{number}", std::process::id()));
         // The account the database runs as has to pass through.
@@ -63,11 +78,10 @@ impl World {
         let mut world = Self {
             folder,
             port: free_port(),
+            rooms,
             writers: Vec::new(),
         };
-        let cluster = Cluster::start(&world.folders(), &StartOptions::default())
-            .await
-            .unwrap();
+        let cluster = Cluster::start(&world.folders(), &options).await.unwrap();
         world.furnish(&cluster, rooms, people).await;
         cluster.stop().await;
         world
@@ -161,6 +175,21 @@ impl World {
         let mut client = super::client::Client::new(self.port);
         let asked = tokio::time::timeout(Duration::from_secs(1), client.get("/ready"));
         matches!(asked.await, Ok(Ok(answer)) if answer.status == 200)
+    }
+
+    /// A connection as the owner of the tables, while the database is up.
+    pub(crate) async fn owner(&self, database: &str) -> PgConnection {
+        let options = PgConnectOptions::new_without_pgpass()
+            .socket(self.socket())
+            .username(OWNER_ROLE)
+            .database(database);
+        PgConnection::connect_with(&options).await.unwrap()
+    }
+
+    /// The folder of the database's socket, while it is up.
+    pub(crate) fn socket(&self) -> PathBuf {
+        let (_, socket) = look(&self.folders()).unwrap().server.unwrap();
+        socket
     }
 
     /// `wetside verify` on this folder: whether all is well, and what it says.
@@ -299,7 +328,7 @@ async fn open(
 
 /// Makes a member of one of the rooms and logs them in.
 async fn arrive(app: &App, rooms: &[(Uuid, String, Bench)], number: usize) -> Writer {
-    let (room, slug, bench) = &rooms[number % rooms.len()];
+    let (room, slug, bench) = rooms.get(number).unwrap_or(&rooms[0]);
     let account = account(app, &format!("printer.{number}")).await;
     let asked = Asked {
         actor: None,
