@@ -4,8 +4,7 @@
 use std::collections::BTreeSet;
 use std::future::Future;
 use std::pin::Pin;
-use std::sync::atomic::{AtomicUsize, Ordering};
-use std::sync::{Arc, Mutex};
+use std::sync::Arc;
 use std::task::{Context, Poll};
 use std::time::Duration;
 
@@ -65,12 +64,10 @@ where
 {
     let mut dice = Dice::new(super::seed().unwrap_or(SEED));
     let room = Arc::new(Semaphore::new(AT_ONCE));
-    let answered = Arc::new(Mutex::new(BTreeSet::new()));
-    let dropped = Arc::new(AtomicUsize::new(0));
-    let (mut sent, mut clients) = (BTreeSet::new(), JoinSet::new());
+    let (mut wake, mut clients) = (Wake::default(), JoinSet::new());
     for _ in 0..REQUESTS {
         let key = new_key();
-        sent.insert(key);
+        wake.sent.insert(key);
         let (looks, patience) = match dice.below(8) {
             0 => (u64::MAX, Duration::from_secs(30)),
             _ => (dice.below(12), Duration::from_millis(1 + dice.below(9))),
@@ -80,26 +77,22 @@ where
             looks,
         };
         let place = room.clone().acquire_owned().await.unwrap();
-        let (answered, dropped) = (answered.clone(), dropped.clone());
         clients.spawn(async move {
             let outcome = tokio::time::timeout(patience, work).await;
-            match outcome.ok().flatten() {
-                Some(true) => drop(answered.lock().unwrap().insert(key)),
-                Some(false) => panic!("a request was refused"),
-                None => drop(dropped.fetch_add(1, Ordering::Relaxed)),
-            }
             drop(place);
+            (key, outcome.ok().flatten())
         });
     }
     while let Some(ended) = clients.join_next().await {
-        ended.unwrap();
+        match ended.unwrap() {
+            (_, None) => wake.dropped += 1,
+            (key, Some(is_done)) => {
+                assert!(is_done, "a request was refused");
+                wake.answered.insert(key);
+            }
+        }
     }
-    let answered = answered.lock().unwrap().clone();
-    Wake {
-        sent,
-        answered,
-        dropped: dropped.load(Ordering::Relaxed),
-    }
+    wake
 }
 
 /// Connections of the server's role that sit in an open transaction, when all

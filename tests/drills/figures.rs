@@ -299,20 +299,21 @@ fn ratio(of: &[f64], to: &[f64]) -> f64 {
 
 impl Figures {
     fn print(&self, scripts: &[Script; 4]) {
-        let [same_many, floor_many, same_one, floor_one] =
-            scripts.each_ref().map(|script| script.clients);
+        let clients = scripts.each_ref().map(|script| script.clients);
+        let [same_many, floor_many, same_one, floor_one] = clients;
         let line = |name: &str, figures: &[f64]| {
             println!("{name:<44} {:>8.0} a second", median(figures.to_vec()));
         };
-        line("16 people over all rooms", &self.many_rooms);
-        line("16 people in one room", &self.one_room_16);
-        line("64 people in one room", &self.one_room_64);
+        line("16 people, all rooms", &self.many_rooms);
+        line("16 people, one room", &self.one_room_16);
+        line("64 people, one room", &self.one_room_64);
+        let same = "same statements";
         line(
-            &format!("same statements, all rooms, {same_many} clients"),
+            &format!("{same}, all rooms, {same_many} clients"),
             &self.same_many,
         );
         line(
-            &format!("same statements, one room, {same_one} clients"),
+            &format!("{same}, one room, {same_one} clients"),
             &self.same_one,
         );
         line(
@@ -323,47 +324,50 @@ impl Figures {
             &format!("floor, one room, {floor_one} clients"),
             &self.floor_one,
         );
-        let ratios = [
-            (
-                "all rooms, 16 people, to the same statements",
-                &self.many_rooms,
-                &self.same_many,
-                1.2,
-            ),
-            (
-                "one room, 16 people, to the same statements",
-                &self.one_room_16,
-                &self.same_one,
-                5.0,
-            ),
-            (
-                "one room, 64 people, to the same statements",
-                &self.one_room_64,
-                &self.same_one,
-                10.0,
-            ),
-            (
-                "all rooms, 16 people, to the floor",
-                &self.many_rooms,
-                &self.floor_many,
-                0.35,
-            ),
-            (
-                "one room, 16 people, to the floor",
-                &self.one_room_16,
-                &self.floor_one,
-                2.0,
-            ),
-            (
-                "one room, 64 people, to the floor",
-                &self.one_room_64,
-                &self.floor_one,
-                2.0,
-            ),
-        ];
-        for (name, of, to, goal) in ratios {
+        self.print_ratios();
+    }
+
+    fn print_ratios(&self) {
+        let line = |name: &str, of: &[f64], to: &[f64], goal: f64| {
             println!("{name:<44} {:>8.2} (goal {goal})", ratio(of, to));
-        }
+        };
+        let (many, one_16, one_64) = (&self.many_rooms, &self.one_room_16, &self.one_room_64);
+        line(
+            "to same statements, all rooms, 16 people",
+            many,
+            &self.same_many,
+            1.2,
+        );
+        line(
+            "to same statements, one room, 16 people",
+            one_16,
+            &self.same_one,
+            5.0,
+        );
+        line(
+            "to same statements, one room, 64 people",
+            one_64,
+            &self.same_one,
+            10.0,
+        );
+        line(
+            "to the floor, all rooms, 16 people",
+            many,
+            &self.floor_many,
+            0.35,
+        );
+        line(
+            "to the floor, one room, 16 people",
+            one_16,
+            &self.floor_one,
+            2.0,
+        );
+        line(
+            "to the floor, one room, 64 people",
+            one_64,
+            &self.floor_one,
+            2.0,
+        );
     }
 }
 

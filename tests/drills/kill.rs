@@ -11,6 +11,7 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use std::time::{Duration, Instant};
 
 use data_encoding::HEXLOWER;
+use nix::errno::Errno;
 use nix::sys::signal::{Signal, kill};
 use nix::unistd::Pid;
 use sqlx::{AssertSqlSafe, Connection};
@@ -166,7 +167,8 @@ impl Crowd {
 fn signal_all(processes: &[i32], signal: Signal) {
     for process in processes {
         // One that has ended meanwhile needs no signal.
-        drop(kill(Pid::from_raw(*process), signal));
+        let sent = kill(Pid::from_raw(*process), signal);
+        assert!(matches!(sent, Ok(()) | Err(Errno::ESRCH)), "{sent:?}");
     }
 }
 
