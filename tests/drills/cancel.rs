@@ -206,7 +206,6 @@ async fn lay_table(installation: &Installation) {
 }
 
 async fn storm_over_table(stage: &Stage, is_spawned: bool) -> (Wake, i64, Vec<Key>) {
-    lay_table(&stage.installation).await;
     let pool = connect::serving(stage.installation.web.clone());
     let room = stage.room;
     let wake = storm(|key| {
@@ -226,16 +225,23 @@ async fn storm_over_table(stage: &Stage, is_spawned: bool) -> (Wake, i64, Vec<Ke
     (wake, open, there)
 }
 
-/// What the storm is for: transactions that end with their request stay open.
+/// What the storm is for: transactions that go away with their request stay open.
+/// A later request on the same connection may close one by accident, so that one
+/// storm may miss them all.
 #[test]
 fn the_same_storm_over_transactions_without_a_task_of_their_own_fails() {
     scenario_alone(async |stage: Stage| {
-        let (wake, open, there) = storm_over_table(&stage, false).await;
-        let lost = Audit::of(&wake.sent, &wake.answered, &there).lost.len();
-        assert!(
-            open > 0 || lost > 0,
-            "the storm does not show what it is for"
-        );
+        lay_table(&stage.installation).await;
+        for _ in 0..5 {
+            let (wake, open, there) = storm_over_table(&stage, false).await;
+            let lost = wake.answered.iter().filter(|key| !there.contains(key));
+            let lost = lost.count();
+            println!("{open} connections left in a transaction, {lost} answered notes lost");
+            if open > 0 || lost > 0 {
+                return;
+            }
+        }
+        panic!("the storm does not show what it is for");
     });
 }
 
@@ -243,6 +249,7 @@ fn the_same_storm_over_transactions_without_a_task_of_their_own_fails() {
 #[test]
 fn the_same_storm_over_the_same_statements_on_their_own_task_passes() {
     scenario_alone(async |stage: Stage| {
+        lay_table(&stage.installation).await;
         let (wake, open, there) = storm_over_table(&stage, true).await;
         assert_eq!(open, 0);
         let audit = Audit::of(&wake.sent, &wake.answered, &there);
