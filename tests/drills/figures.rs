@@ -172,6 +172,10 @@ impl Script {
 
     /// Finds the number of clients it likes best.
     fn tried(mut self, world: &World, plan: &Plan) -> Self {
+        if let [only] = plan.clients {
+            self.clients = *only;
+            return self;
+        }
         let mut best = 0.0;
         for clients in plan.clients {
             let tps = self.run(world, *clients, plan.seconds.min(2));
