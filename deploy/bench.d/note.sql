@@ -18,12 +18,13 @@ for update of h
 select seq, key, actor, fingerprint
 from entry
 where room_id = :room::uuid and key = any(array[decode(:key, 'hex')]);
-select person_id, role
-from membership
-where room_id = :room::uuid
-    and person_id = any(array[:person::uuid])
-    and suspended_at is null
-    and ended_at is null;
+select m.person_id, m.role, n.closed_at is not null
+from membership m
+join room_name n on n.room_id = m.room_id
+where m.room_id = :room::uuid
+    and m.person_id = any(array[:person::uuid])
+    and m.suspended_at is null
+    and m.ended_at is null;
 select
     i.item, s.long_tenths_mm, s.short_tenths_mm,
     exists (
