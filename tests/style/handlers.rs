@@ -90,7 +90,12 @@ fn handlers_are_short() {
 }
 
 /// Values of headers, which look like words.
-const HEADERS: &[&str] = &["text/html; charset=utf-8", "private, no-cache"];
+const HEADERS: &[&str] = &[
+    "text/html; charset=utf-8",
+    "text/csv; charset=utf-8",
+    "private, no-cache",
+    "attachment; filename=\"{name}\"",
+];
 
 /// Literals that a person would read as words.
 #[derive(Default)]
