@@ -19,7 +19,7 @@ pub enum AddressFault {
     /// Passwords would travel in the open.
     #[error(
         "{0:?} is plain http and not this machine alone, so passwords would travel in the open. \
-         Put https before the server (deploy/ has examples) and give its https address"
+         Put https before the server (deploy/nginx.conf shows how) and give its https address"
     )]
     InTheOpen(String),
 }

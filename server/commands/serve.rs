@@ -4,19 +4,21 @@ use std::fs::OpenOptions;
 use std::io::{self, IsTerminal, Write};
 use std::net::SocketAddr;
 use std::os::unix::fs::OpenOptionsExt;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use anyhow::{Context, bail};
 use clap::Args;
 use tokio::net::TcpListener;
 use tokio::signal::unix::{SignalKind, signal};
+use tokio_rustls::TlsAcceptor;
 use tokio_util::sync::CancellationToken;
 
 use super::installation::{Installation, USUAL_PORT, Where, public_address};
+use crate::address::PublicAddress;
 use crate::app::App;
 use crate::identity::links;
-use crate::web::listener;
+use crate::web::{listener, tls};
 use crate::{board, jobs, router};
 
 /// How `wetside serve` is started.
@@ -28,6 +30,12 @@ pub struct ServeArgs {
     /// The address to listen on
     #[arg(long, default_value = "127.0.0.1")]
     pub listen: std::net::IpAddr,
+    /// Speak https with this certificate and its chain, PEM; wants --tls-key
+    #[arg(long, requires = "tls_key", value_name = "FILE")]
+    pub tls_cert: Option<PathBuf>,
+    /// The certificate's key, PEM
+    #[arg(long, requires = "tls_cert", value_name = "FILE")]
+    pub tls_key: Option<PathBuf>,
     /// Let a demo room be served to other machines
     #[arg(long)]
     pub demo_public: bool,
@@ -39,6 +47,7 @@ pub struct ServeArgs {
 /// What stands in the way, as a sentence.
 pub async fn run(args: ServeArgs, place: &Where) -> anyhow::Result<ExitCode> {
     let address = public_address(args.port)?;
+    let tls = https(&args, &address)?;
     let stop = CancellationToken::new();
     let signals = tokio::spawn(wait_for_signal(stop.clone()));
     let listener = TcpListener::bind(SocketAddr::new(args.listen, args.port))
@@ -57,7 +66,7 @@ pub async fn run(args: ServeArgs, place: &Where) -> anyhow::Result<ExitCode> {
         tokio::spawn(jobs::run(app.clone(), stop.clone())),
     ];
     let service = router::service(&app)?;
-    let served = listener::serve(listener, service, stop.clone());
+    let served = listener::serve(listener, service, tls, stop.clone());
     let ended = async {
         match &installation.cluster {
             Some(cluster) => cluster.ended().await,
@@ -78,6 +87,17 @@ pub async fn run(args: ServeArgs, place: &Where) -> anyhow::Result<ExitCode> {
     app.database().close().await;
     installation.close().await?;
     Ok(status)
+}
+
+/// https where a certificate is named; the address people use must then say so.
+fn https(args: &ServeArgs, address: &PublicAddress) -> anyhow::Result<Option<TlsAcceptor>> {
+    let (Some(certificate), Some(key)) = (&args.tls_cert, &args.tls_key) else {
+        return Ok(None);
+    };
+    if !address.is_secure() {
+        bail!("With --tls-cert, say the https address people use in WETSIDE_PUBLIC_URL");
+    }
+    Ok(Some(tls::acceptor(certificate, key)?))
 }
 
 /// Stops on SIGINT, SIGTERM and SIGHUP.

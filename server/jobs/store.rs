@@ -6,6 +6,7 @@ use uuid::Uuid;
 use super::{Claim, Job};
 use crate::database::{InstallationTx, RoomTx};
 use crate::error::{Error, Result};
+use crate::identity::sessions::DEVICE_KEPT;
 
 fn kinds(of_rooms: bool) -> Vec<String> {
     let all = Job::ALL.iter().filter(|job| job.is_of_a_room() == of_rooms);
@@ -188,6 +189,12 @@ pub(super) async fn expire(tx: &mut RoomTx, now: OffsetDateTime) -> Result<(u64,
     let sessions = sqlx::query!("delete from session where expires_at <= $1", now)
         .execute(tx.db())
         .await?;
+    sqlx::query!(
+        "delete from known_device where seen_at <= $1",
+        now - DEVICE_KEPT
+    )
+    .execute(tx.db())
+    .await?;
     let tries = sqlx::query!("delete from throttle where window_ends_at <= $1", now)
         .execute(tx.db())
         .await?;

@@ -10,8 +10,10 @@ use hyper::body::Incoming;
 use hyper::service::service_fn;
 use hyper_util::rt::{TokioExecutor, TokioIo, TokioTimer};
 use hyper_util::server::conn::auto::Builder;
-use hyper_util::server::graceful::GracefulShutdown;
-use tokio::net::{TcpListener, TcpStream};
+use hyper_util::server::graceful::{GracefulShutdown, Watcher};
+use tokio::io::{AsyncRead, AsyncWrite};
+use tokio::net::TcpListener;
+use tokio_rustls::TlsAcceptor;
 use tokio_util::sync::CancellationToken;
 use tower::ServiceExt;
 
@@ -20,8 +22,13 @@ const HEAD: Duration = Duration::from_secs(5);
 /// Open requests are finished within this time after a stop.
 const GRACE: Duration = Duration::from_secs(10);
 
-/// Serves until `stop`, then finishes what is open.
-pub async fn serve(listener: TcpListener, service: Router, stop: CancellationToken) {
+/// Serves until `stop`, then finishes what is open. With `tls` it speaks https.
+pub async fn serve(
+    listener: TcpListener,
+    service: Router,
+    tls: Option<TlsAcceptor>,
+    stop: CancellationToken,
+) {
     let graceful = GracefulShutdown::new();
     loop {
         let (stream, peer) = tokio::select! {
@@ -36,7 +43,22 @@ pub async fn serve(listener: TcpListener, service: Router, stop: CancellationTok
                 }
             },
         };
-        converse(stream, peer, service.clone(), &graceful);
+        drop(stream.set_nodelay(true));
+        let conversation = Conversation {
+            peer,
+            service: service.clone(),
+            watcher: graceful.watcher(),
+        };
+        match tls.clone() {
+            None => drop(tokio::spawn(conversation.hold(stream))),
+            Some(tls) => drop(tokio::spawn(async move {
+                match tokio::time::timeout(HEAD, tls.accept(stream)).await {
+                    Ok(Ok(stream)) => conversation.hold(stream).await,
+                    Ok(Err(cause)) => tracing::debug!(%cause, "no common ground for https"),
+                    Err(_) => tracing::debug!("a client took too long to agree on https"),
+                }
+            })),
+        }
     }
     drop(listener);
     if tokio::time::timeout(GRACE, graceful.shutdown())
@@ -47,25 +69,39 @@ pub async fn serve(listener: TcpListener, service: Router, stop: CancellationTok
     }
 }
 
-fn converse(stream: TcpStream, peer: SocketAddr, service: Router, graceful: &GracefulShutdown) {
-    drop(stream.set_nodelay(true));
-    let answer = service_fn(move |request: hyper::Request<Incoming>| {
-        let mut request = request.map(Body::new);
-        request.extensions_mut().insert(ConnectInfo(peer));
-        service.clone().oneshot(request)
-    });
-    let mut builder = Builder::new(TokioExecutor::new());
-    builder
-        .http1()
-        .timer(TokioTimer::new())
-        .header_read_timeout(HEAD);
-    let connection = builder
-        .serve_connection_with_upgrades(TokioIo::new(stream), answer)
-        .into_owned();
-    let connection = graceful.watch(connection);
-    tokio::spawn(async move {
-        if let Err(cause) = connection.await {
+/// One client's connection.
+struct Conversation {
+    peer: SocketAddr,
+    service: Router,
+    watcher: Watcher,
+}
+
+impl Conversation {
+    /// Answers until either side ends it.
+    async fn hold<S>(self, stream: S)
+    where
+        S: AsyncRead + AsyncWrite + Unpin + Send + 'static,
+    {
+        let Self {
+            peer,
+            service,
+            watcher,
+        } = self;
+        let answer = service_fn(move |request: hyper::Request<Incoming>| {
+            let mut request = request.map(Body::new);
+            request.extensions_mut().insert(ConnectInfo(peer));
+            service.clone().oneshot(request)
+        });
+        let mut builder = Builder::new(TokioExecutor::new());
+        builder
+            .http1()
+            .timer(TokioTimer::new())
+            .header_read_timeout(HEAD);
+        let connection = builder
+            .serve_connection_with_upgrades(TokioIo::new(stream), answer)
+            .into_owned();
+        if let Err(cause) = watcher.watch(connection).await {
             tracing::debug!(%cause, "a connection ended badly");
         }
-    });
+    }
 }

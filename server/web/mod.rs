@@ -37,5 +37,7 @@ pub mod messages;
 pub mod numbers;
 /// The frame around every page.
 pub mod shell;
+/// https by the program itself.
+pub mod tls;
 /// Pages that belong to no noun: errors, a closed room, the word before Safelight.
 pub mod views;

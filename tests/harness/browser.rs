@@ -68,11 +68,6 @@ impl Browser {
         }
     }
 
-    pub(crate) fn cookie(&self, name: &str) -> Option<&str> {
-        let found = self.cookies.iter().find(|(other, _)| other == name);
-        found.map(|(_, value)| value.as_str())
-    }
-
     /// Sends a request as it is.
     pub(crate) async fn send(&mut self, request: Request<Body>) -> Answer {
         let method = request.method().clone();

@@ -71,13 +71,6 @@ impl Page {
             .collect()
     }
 
-    /// The value of an attribute of the first element that matches.
-    pub(crate) fn attribute(&self, what: &str, name: &str) -> Option<String> {
-        let what = selector(what);
-        let found = self.html.select(&what).next()?;
-        found.value().attr(name).map(str::to_owned)
-    }
-
     /// The form that has a button with this text: where it goes, and its fields
     /// as a browser would send them, the button's own among them.
     pub(crate) fn form(&self, button: &str) -> Option<Form> {

@@ -2,8 +2,6 @@
 //! books verify. `NNNN.sql` is a demo room as the program of that migration made
 //! it, written out with `pg_dump --inserts --no-owner --no-privileges`.
 
-#![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
-
 use wetside::kinds::KINDS;
 use wetside::logbook::vault::Vault;
 use wetside::logbook::verify::verify_all;
