@@ -3,6 +3,8 @@
 //! A page's route is listed as it is added, with the right that its handler's
 //! own signature demands, so that the access tests walk what is really there.
 
+use std::time::Duration;
+
 use axum::Router;
 use axum::extract::{DefaultBodyLimit, Extension, Request};
 use axum::handler::Handler;
@@ -12,6 +14,7 @@ use axum::response::Response;
 use axum::routing::{MethodFilter, on};
 use tower_http::catch_panic::CatchPanicLayer;
 use tower_http::request_id::{MakeRequestUuid, PropagateRequestIdLayer, SetRequestIdLayer};
+use tower_http::timeout::RequestBodyTimeoutLayer;
 
 use crate::app::App;
 use crate::error::Result;
@@ -25,6 +28,8 @@ use crate::{
 
 const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
 
+/// A body arrives without a longer pause than this, or is given up.
+const BODY: Duration = Duration::from_secs(10);
 /// A page's form may have so many bytes.
 const MOST_BYTES: usize = 64 * 1_024;
 
@@ -209,6 +214,7 @@ pub fn service(app: &App) -> Result<Router> {
         false => Router::new().nest(base, all),
     };
     Ok(all
+        .layer(RequestBodyTimeoutLayer::new(BODY))
         .layer(CatchPanicLayer::custom(error_pages::panicked))
         .layer(from_fn(journal::write))
         .layer(PropagateRequestIdLayer::x_request_id())

@@ -6,7 +6,7 @@
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
 
 mod choice;
-mod helpers;
+pub(crate) mod helpers;
 mod life;
 mod privacy;
 mod upgrade;

@@ -50,7 +50,7 @@ fn exists(path: &str, names: &BTreeSet<String>) -> bool {
     // `server/NOUN/store.rs`: there is one such file.
     if path.contains("NOUN") {
         let any = regex::escape(path).replace("NOUN", "[a-z]+");
-        let any = Regex::new(&format!("^{any}$")).unwrap();
+        let any = Regex::new(&format!("^{any}(?:/|$)")).unwrap();
         let folder = path.split('/').next().unwrap();
         return below(folder, "")
             .iter()
