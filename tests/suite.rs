@@ -1,5 +1,11 @@
 //! The one integration binary.
 
+#![expect(
+    clippy::disallowed_methods,
+    clippy::disallowed_types,
+    reason = "tests look behind the program, as the owner of its tables"
+)]
+
 mod access;
 mod api;
 mod bench_day;

@@ -1,5 +1,11 @@
 //! Everything that touches PostgreSQL, except the SQL of the nouns.
 
+#![expect(
+    clippy::disallowed_methods,
+    clippy::disallowed_types,
+    reason = "this is where connections and transactions are opened"
+)]
+
 pub mod cluster;
 pub mod connect;
 pub mod migrate;

@@ -320,8 +320,7 @@ async fn discard_send(
             Ok(on_to(&app, &permit, &format!("/trays/{tray}")))
         }
         Err(error) => {
-            let problems = to_mend(error)?;
-            let stands = stands(&app, &permit, id).await?;
+            let (problems, stands) = (to_mend(error)?, stands(&app, &permit, id).await?);
             mend(&discard_page(&permit, &frame, stands, form, &problems)?)
         }
     }

@@ -60,6 +60,14 @@ impl Browser {
         }
     }
 
+    /// The same browser, sent to another server behind the proxy.
+    pub(crate) fn at_another_server(&self, app: &App) -> Self {
+        Self {
+            cookies: self.cookies.clone(),
+            ..Self::new(app)
+        }
+    }
+
     /// Keeps a cookie.
     pub(crate) fn keep(&mut self, name: &str, value: &str) {
         self.cookies.retain(|(other, _)| other != name);

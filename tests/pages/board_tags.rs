@@ -5,6 +5,7 @@ use axum::body::Body;
 use axum::http::Method;
 use axum::http::header::{ETAG, IF_NONE_MATCH};
 use time::Duration;
+use wetside::board::look;
 use wetside::members::actions;
 use wetside::rights::KeepMembers;
 
@@ -99,5 +100,26 @@ fn a_tag_grows_old_with_the_next_entry_and_with_time() {
         let mut member = stage.browser(&stage.cast.member).await;
         let third = ask(&mut member, &board, &second).await.expect(200);
         assert_ne!(tag_of(&third), second);
+    });
+}
+
+/// Two servers over one database show one board, by one tag.
+#[test]
+fn a_tag_is_good_at_every_server() {
+    scenario(async |stage| {
+        let house = House::furnish(stage).await;
+        let (stage, board) = (&house.stage, house.stage.at("/board"));
+        let mut here = stage.browser(&stage.cast.member).await;
+        let tag = tag_of(&here.get(&board).await.expect(200));
+        let second = stage.installation.second();
+        let mut there = here.at_another_server(&second);
+        ask(&mut there, &board, &tag).await.expect(304);
+        let noted = stage.note(&stage.cast.member, &house.bench, 0, 1).await;
+        noted.unwrap();
+        ask(&mut here, &board, &tag).await.expect(200);
+        // What the second server does by itself several times a second.
+        look(&second).await.unwrap();
+        ask(&mut there, &board, &tag).await.expect(200);
+        second.database().close().await;
     });
 }

@@ -47,6 +47,15 @@ fn as_path(text: &str) -> Option<&str> {
 }
 
 fn exists(path: &str, names: &BTreeSet<String>) -> bool {
+    // `server/NOUN/store.rs`: there is one such file.
+    if path.contains("NOUN") {
+        let any = regex::escape(path).replace("NOUN", "[a-z]+");
+        let any = Regex::new(&format!("^{any}(?:/|$)")).unwrap();
+        let folder = path.split('/').next().unwrap();
+        return below(folder, "")
+            .iter()
+            .any(|source| any.is_match(&source.path));
+    }
     let below_server = root().join("server").join(path);
     root().join(path).exists() || below_server.exists() || names.contains(path)
 }
@@ -156,8 +165,10 @@ fn every_setting_that_is_named_is_read() {
     for document in DOCUMENTS {
         let text = read(document);
         for named in setting.find_iter(&text) {
+            // A secret may stand in a file, which NAME_FILE names.
+            let of_file = named.as_str().strip_suffix("_FILE");
             assert!(
-                known.contains(named.as_str()),
+                known.contains(named.as_str()) || of_file.is_some_and(|name| known.contains(name)),
                 "{document} names {}",
                 named.as_str()
             );
@@ -172,19 +183,8 @@ fn table() -> String {
             .to_owned();
     for row in TABLE {
         let may = Role::ALL.map(|role| if row.roles.contains(&role) { "yes" } else { "" });
-        let cells = may.map(|may| {
-            if may.is_empty() {
-                " |".to_owned()
-            } else {
-                format!(" {may} |")
-            }
-        });
-        text.push_str(&format!(
-            "| `{}` | {} |{}\n",
-            row.name,
-            row.what,
-            cells.concat()
-        ));
+        let (name, what) = (row.name, row.what);
+        text.push_str(&format!("| {name} | {what} | {} |\n", may.join(" | ")));
     }
     text
 }
