@@ -45,7 +45,7 @@ async fn main() -> ExitCode {
     let arguments = Arguments::parse();
     // A server keeps a journal; a command says what it has to say itself.
     let usual = match arguments.command {
-        Command::Serve(_) => "info,sqlx=warn",
+        Command::Serve(_) => serve::JOURNAL,
         _ => "error",
     };
     tracing_subscriber::fmt()

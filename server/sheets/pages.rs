@@ -22,7 +22,7 @@ use crate::problem::{Problem, Problems};
 use crate::rights::{LookAtBoard, NoteSheets, Role, UndoNote};
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
-use crate::web::dates::{Adjusted, Zone};
+use crate::web::dates::Adjusted;
 use crate::web::fields::Choice;
 use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_id, read_key, to_mend};
 use crate::web::frame::Frame;
@@ -130,16 +130,15 @@ async fn note_send(
     frame: Frame,
     Form(form): Form<NoteSheetsForm>,
 ) -> Result<Response> {
-    let ground = ground(&app, &permit).await?;
     let key = read_key(&form.key)?;
-    match note_as_typed(&app, &permit, &ground, key, &form).await {
+    match note_as_typed(&app, &permit, key, &form).await {
         Ok((seq, adjusted)) => {
             let query = adjusted_query(adjusted);
             Ok(on_to(&app, &permit, &format!("/sheets/{seq}{query}")))
         }
         Err(error) => {
-            let problems = to_mend(error)?;
-            let now = app.clock().now();
+            let (problems, now) = (to_mend(error)?, app.clock().now());
+            let ground = ground(&app, &permit).await?;
             mend(&note_page(&permit, &frame, &ground, form, &problems, now)?)
         }
     }
@@ -148,25 +147,45 @@ async fn note_send(
 async fn note_as_typed(
     app: &App,
     permit: &Permit<NoteSheets>,
-    ground: &Ground,
     key: Key,
     form: &NoteSheetsForm,
 ) -> Result<(i64, Adjusted)> {
-    let (new, adjusted) = read(form, &ground.settings).map_err(Error::Invalid)?;
+    let when = when(app, permit, form).await?;
+    let (new, adjusted) = read(form, when).map_err(Error::Invalid)?;
     let done = note_sheets(app, permit, key, new).await?;
     Ok((done.seq, adjusted))
 }
 
+/// A time as typed, read: nothing for just now, and what the rule for local
+/// times did.
+type When = Result<Option<(OffsetDateTime, Adjusted)>, Problem>;
+
+/// When it happened, where that was not just now. Only then the room's zone is
+/// asked for: most notes are of just now, and many come at once.
+async fn when(app: &App, permit: &Permit<NoteSheets>, form: &NoteSheetsForm) -> Result<When> {
+    if form.when != "earlier" {
+        return Ok(Ok(None));
+    }
+    let settings = app
+        .database()
+        .reading(permit.scope(), |tx| Box::pin(rooms::settings(tx)))
+        .await?;
+    let local = format!("{}T{}", form.day.trim(), form.time.trim());
+    let at = settings.time_zone()?.instant(&local);
+    Ok(at.map(Some).map_err(|_| Problem::NotATime))
+}
+
 /// The form as typed, read: the note, and what the rule for local times did.
-fn read(form: &NoteSheetsForm, settings: &Settings) -> Result<(NewNote, Adjusted), Problems> {
+fn read(form: &NoteSheetsForm, when: When) -> Result<(NewNote, Adjusted), Problems> {
     let mut problems = Problems::default();
     let line = problems.take("line", read_id(&form.line));
     let class = problems.take("paper_class", read_id(&form.paper_class));
     let size = problems.take("sheet_size", read_id(&form.sheet_size));
-    let count = settings.numbers().read_count(&form.sheets);
+    // A count is whole: the room's decimal mark does not matter.
+    let count = Numbers::default().read_count(&form.sheets);
     let count = count.map_err(Problem::Number).and_then(input::sheets);
     let count = problems.take("sheets", count);
-    let when = problems.take("time", read_when(form, settings));
+    let when = problems.take("time", when);
     match (line, class, size, count, when) {
         (Some(line_id), Some(paper_class_id), Some(sheet_size_id), Some(sheets), Some(when)) => {
             let note = NewNote {
@@ -180,18 +199,6 @@ fn read(form: &NoteSheetsForm, settings: &Settings) -> Result<(NewNote, Adjusted
         }
         _ => Err(problems),
     }
-}
-
-fn read_when(
-    form: &NoteSheetsForm,
-    settings: &Settings,
-) -> Result<Option<(OffsetDateTime, Adjusted)>, Problem> {
-    if form.when != "earlier" {
-        return Ok(None);
-    }
-    let zone = Zone::named(&settings.zone).map_err(|_| Problem::NotAZone)?;
-    let at = zone.instant(&format!("{}T{}", form.day.trim(), form.time.trim()));
-    at.map(Some).map_err(|_| Problem::NotATime)
 }
 
 fn adjusted_query(adjusted: Adjusted) -> &'static str {
