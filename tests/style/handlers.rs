@@ -95,6 +95,7 @@ const HEADERS: &[&str] = &[
     "text/html; charset=utf-8",
     "text/csv; charset=utf-8",
     "private, no-cache",
+    "{name}={value}; Path={path}; Max-Age=31536000; SameSite=Lax; HttpOnly{secure}",
     "attachment; filename=\"{name}\"",
 ];
 
