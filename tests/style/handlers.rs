@@ -95,6 +95,7 @@ const HEADERS: &[&str] = &[
     "text/html; charset=utf-8",
     "text/csv; charset=utf-8",
     "private, no-cache",
+    "{name}={value}; Path={path}; Max-Age=31536000; SameSite=Lax; HttpOnly{secure}",
     "attachment; filename=\"{name}\"",
 ];
 
@@ -182,8 +183,11 @@ fn handlers_say_nothing_themselves() {
         "guards",
         "journal",
     ] {
-        let all = below("server/web", &format!("{path}.rs"));
+        let path = format!("server/web/{path}.rs");
+        let mut all = below("server/web", ".rs");
+        all.retain(|source| source.path == path);
         let said: Vec<String> = all.iter().flat_map(sentences).collect();
+        assert_eq!(all.len(), 1, "{path}");
         let meant_for_the_log = ["a handler panicked: {what}", "a panic without words"];
         let said = said
             .iter()
