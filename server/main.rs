@@ -7,6 +7,7 @@ use clap::{Parser, Subcommand};
 use tracing_subscriber::EnvFilter;
 use wetside::commands::installation::{Installation, Where};
 use wetside::commands::{book, cluster, demo, member, migrate, reckon, room, serve, verify};
+use wetside::database::connect;
 
 /// The wet side of a communal darkroom, with a book nobody can quietly alter.
 #[derive(Parser)]
@@ -45,7 +46,7 @@ async fn main() -> ExitCode {
     let arguments = Arguments::parse();
     // A server keeps a journal; a command says what it has to say itself.
     let usual = match arguments.command {
-        Command::Serve(_) => serve::JOURNAL,
+        Command::Serve(_) => connect::JOURNAL,
         _ => "error",
     };
     tracing_subscriber::fmt()

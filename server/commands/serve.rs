@@ -21,10 +21,6 @@ use crate::identity::links;
 use crate::web::{listener, tls};
 use crate::{board, jobs, router};
 
-/// What the server writes in its journal, unless `WETSIDE_LOG` says otherwise: the
-/// database layer only what is wrong.
-pub const JOURNAL: &str = "info,sqlx=warn";
-
 /// How `wetside serve` is started.
 #[derive(Args, Clone, Debug)]
 pub struct ServeArgs {

@@ -5,6 +5,10 @@ use std::time::Duration;
 use sqlx::PgPool;
 use sqlx::postgres::{PgConnectOptions, PgPoolOptions};
 
+/// What a server writes in its journal, unless `WETSIDE_LOG` says otherwise: of
+/// this layer only what is wrong.
+pub const JOURNAL: &str = "info,sqlx=warn";
+
 /// Connections of one instance: a room's writes hold one at most.
 const CONNECTIONS: u32 = 24;
 
