@@ -10,7 +10,6 @@ use super::source::{Source, below};
 
 /// Files that name the database's driver outside of stores, and why.
 const KNOW_THE_DRIVER: &[(&str, &str)] = &[
-    ("server/main.rs", "says how loud the driver's journal is"),
     (
         "server/error.rs",
         "reads what the driver answers into meanings",
