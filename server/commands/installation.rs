@@ -11,7 +11,7 @@ use sqlx::postgres::PgConnectOptions;
 use crate::address::PublicAddress;
 use crate::app::App;
 use crate::clock::Clock;
-use crate::database::cluster::{Cluster, Folders, StartOptions, WEB_ROLE};
+use crate::database::cluster::{Account, Cluster, Folders, StartOptions, WEB_ROLE};
 use crate::database::migrate::{self, Schema};
 use crate::database::{Database, Owner, RoleName, connect, roles};
 use crate::identity::Entrance;
@@ -36,6 +36,8 @@ pub struct Installation {
     pub data: PathBuf,
     /// The private cluster, where the database is not one of your own.
     pub cluster: Option<Cluster>,
+    /// Whom the program works as: never root.
+    pub account: Account,
     role: RoleName,
     serving: PgConnectOptions,
     owning: PgConnectOptions,
@@ -63,14 +65,15 @@ impl Installation {
     /// What stands in the way, as a sentence.
     pub async fn reach(place: &Where) -> anyhow::Result<Self> {
         let folders = Folders::choose(place.data.as_deref())?;
-        match database_url()? {
-            Some(url) => Self::at(place, &folders, &url),
+        let reached = match database_url()? {
+            Some(url) => Self::at(place, &folders, &url)?,
             None => {
                 let cluster = Cluster::reach(&folders, &StartOptions::default()).await?;
-                cluster.account().drop_to()?;
-                Self::of_cluster(place, &folders, cluster)
+                Self::of_cluster(place, &folders, cluster)?
             }
-        }
+        };
+        reached.account.drop_to()?;
+        Ok(reached)
     }
 
     /// For a command that acts as the program does, beside a server or alone.
@@ -92,8 +95,10 @@ impl Installation {
                 .context("WETSIDE_OWNER_DATABASE_URL cannot be read")?,
             None => serving.clone(),
         };
+        let data = folders.make()?;
         Ok(Self {
-            data: folders.make()?,
+            account: Account::for_folder(&data)?,
+            data,
             cluster: None,
             role: role(place)?,
             serving,
@@ -107,6 +112,7 @@ impl Installation {
             role: role(place)?,
             serving: cluster.web_options(),
             owning: cluster.owner_options(),
+            account: cluster.account().clone(),
             cluster: Some(cluster),
         })
     }

@@ -54,9 +54,7 @@ pub async fn run(args: ServeArgs, place: &Where) -> anyhow::Result<ExitCode> {
         .await
         .with_context(|| format!("port {} cannot be listened on", args.port))?;
     let installation = Installation::start(place).await?;
-    if let Some(cluster) = &installation.cluster {
-        cluster.account().drop_to()?;
-    }
+    installation.account.drop_to()?;
     installation.migrate().await?;
     let app = installation.app(address).await?;
     refuse_public_demo(&app, &args).await?;
