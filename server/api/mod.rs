@@ -1,6 +1,6 @@
 //! The second skin: the same actions as the pages, as JSON under `/api/v1`.
 //!
-//! Routes come from one table ([`routes::all`]): the router, the OpenAPI
+//! Routes come from one table (`routes::all`): the router, the OpenAPI
 //! document and the access tests are made from it, and each row takes its right
 //! and its types from its handler's own signature, so none of them can drift.
 //! A request shows a bearer token; cookies mean nothing here. Every answer is

@@ -1,6 +1,6 @@
 //! Who somebody is, and what that lets them do.
 //!
-//! * [`Person`] and [`Permit`] are extractors and proofs: an action demands a
+//! * `Person` and `Permit` are extractors and proofs: an action demands a
 //!   permit of its right, and only this module can make one.
 //! * A session's secret is a cookie bound to this host; the database keeps its hash.
 //! * A log-in costs one Argon2id verification or none, whoever asks and whatever

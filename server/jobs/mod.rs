@@ -1,6 +1,6 @@
 //! What the program does by itself: rows that fall due, and the runner.
 //!
-//! Every instance runs [`run`]; a row is claimed by one of them at a time, with
+//! Every instance runs `run`; a row is claimed by one of them at a time, with
 //! a lease. What a job finds and that it is done are written in one transaction,
 //! so that it takes effect once; a job that fails is tried again later and later.
 //! Work of the installation, not of a room, stands under the room id of zeros.

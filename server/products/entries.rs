@@ -63,7 +63,7 @@ pub(super) fn group_text(group: Group) -> Result<String> {
     }
 }
 
-/// Reads what [`group_text`] writes.
+/// Reads a group as the database writes it.
 ///
 /// # Errors
 /// A group the program does not know.

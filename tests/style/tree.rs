@@ -17,6 +17,7 @@ const TOP: &[(&str, &str)] = &[
     ("README.md", "how it is used"),
     ("askama.toml", "where templates are"),
     ("clippy.toml", "the limits clippy keeps"),
+    ("deny.toml", "what dependencies may be"),
     ("deploy", "scripts to try, test and run it"),
     ("migrations", "the tables"),
     ("rustfmt.toml", "the format"),
