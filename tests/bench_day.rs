@@ -3,12 +3,16 @@
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
 
 use time::Duration;
+use uuid::Uuid;
 use wetside::darkroom::verdict::Verdict;
 use wetside::database::Scope;
 use wetside::error::Error;
+use wetside::logbook::Entry;
+use wetside::mixes::RULES;
 use wetside::problem::Problem;
 use wetside::rights::UndoNote;
 use wetside::sheets::actions::{Undo, undo};
+use wetside::sheets::{Noted, Wear};
 use wetside::{board, mixes, rooms};
 
 use crate::harness::{Bench, Stage, new_key, scenario};
@@ -125,4 +129,32 @@ fn a_member_takes_back_only_their_own_and_only_for_ten_minutes() {
         };
         undo(app, &steward, new_key(), with_reason).await.unwrap();
     });
+}
+
+/// Six sheets of 8×10 in at 100 a litre are 60 ml. Source: common practice, no source.
+#[test]
+fn a_note_whose_wear_is_not_its_own_arithmetic_is_named() {
+    let noted = |spent_nl: i64| Noted {
+        rules: RULES,
+        pass_id: Uuid::nil(),
+        line_id: Uuid::nil(),
+        person_id: Uuid::nil(),
+        paper_class_id: Uuid::nil(),
+        sheet_size_id: Uuid::nil(),
+        long_tenths_mm: 2_540,
+        short_tenths_mm: 2_032,
+        sheets: 6,
+        wear: vec![Wear {
+            mix_id: Uuid::nil(),
+            tray_id: Uuid::nil(),
+            sheets_per_litre_thousandths: 100_000,
+            spent_nl,
+        }],
+    };
+    assert_eq!(noted(60_000_000).recheck().unwrap(), None);
+    let named = noted(59_999_999).recheck().unwrap().unwrap();
+    assert!(
+        named.contains("59999999") && named.contains("60000000"),
+        "{named}"
+    );
 }

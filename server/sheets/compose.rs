@@ -8,10 +8,8 @@ use time::{Duration, OffsetDateTime};
 use uuid::Uuid;
 
 use super::store::{self, Ground, Stood};
-use super::{Noted, Wear};
+use super::{Noted, Wear, wear};
 use crate::clock::micros;
-use crate::darkroom::quantities::TenthsMm;
-use crate::darkroom::wear::{SheetsPerLitre, wear_of};
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::logbook::{Asked, Composed, Grouped};
@@ -148,9 +146,6 @@ fn check_time(at: OffsetDateTime, now: OffsetDateTime, late_minutes: i32) -> Res
 /// What the sheets use up of each mix. A bath that no paper class uses up is
 /// left alone; one that has figures for other classes only refuses this one.
 fn worn(sheets: u32, long: i32, short: i32, stood: &[&Stood]) -> Result<Vec<Wear>> {
-    let long = TenthsMm::new(long.into()).map_err(fault)?;
-    let short = TenthsMm::new(short.into()).map_err(fault)?;
-    let area = long.by(short).map_err(fault)?;
     let mut worn = Vec::new();
     for stood in stood.iter().filter(|stood| stood.is_worn) {
         let figure = stood.sheets_per_litre_thousandths.ok_or_else(|| {
@@ -161,17 +156,12 @@ fn worn(sheets: u32, long: i32, short: i32, stood: &[&Stood]) -> Result<Vec<Wear
                 },
             )
         })?;
-        let capacity = SheetsPerLitre::new(figure).map_err(fault)?;
         worn.push(Wear {
             mix_id: stood.mix_id,
             tray_id: stood.tray_id,
             sheets_per_litre_thousandths: figure,
-            spent_nl: wear_of(sheets, area, capacity).map_err(fault)?.get(),
+            spent_nl: wear::spent_nl(sheets, (long, short), figure)?,
         });
     }
     Ok(worn)
-}
-
-fn fault(cause: impl std::fmt::Display) -> Error {
-    Error::fault(cause.to_string())
 }

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
-use super::store;
+use super::{store, wear};
 use crate::database::RoomTx;
 use crate::error::Result;
 use crate::logbook::{About, Entry, Placed, SeenBy};
@@ -71,6 +71,25 @@ impl Entry for Noted {
 
     async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {
         store::insert_passes(tx, placed).await
+    }
+
+    /// The wear it stored, computed again from sheets, sides and capacity.
+    fn recheck(&self) -> Result<Option<String>> {
+        for wear in &self.wear {
+            let again = wear::spent_nl(
+                self.sheets,
+                (self.long_tenths_mm, self.short_tenths_mm),
+                wear.sheets_per_litre_thousandths,
+            )?;
+            if again != wear.spent_nl {
+                let stored = wear.spent_nl;
+                let mix = wear.mix_id;
+                return Ok(Some(format!(
+                    "it wears mix {mix} by {stored} nl where its own figures give {again} nl"
+                )));
+            }
+        }
+        Ok(None)
     }
 }
 

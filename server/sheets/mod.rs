@@ -13,6 +13,7 @@ mod pages;
 mod store;
 /// Its pages, as templates want them.
 pub mod views;
+mod wear;
 
 pub use api::api;
 pub use compose::NewNote;
