@@ -42,8 +42,8 @@ pub enum Error {
 impl Error {
     /// A fault described by a sentence for the log.
     #[must_use]
-    pub fn fault(what: impl Into<String>) -> Self {
-        Self::Internal(anyhow::anyhow!(what.into()))
+    pub fn fault(what: impl std::fmt::Display) -> Self {
+        Self::Internal(anyhow::anyhow!("{what}"))
     }
 
     /// One field with one problem.

@@ -1,8 +1,6 @@
 //! What can be wrong with what somebody asked, as meanings with their numbers.
 //! The sentences are in `web::messages`.
 
-use uuid::Uuid;
-
 use crate::darkroom::incompatibility::Clash;
 use crate::web::numbers::NumberProblem;
 
@@ -38,8 +36,6 @@ pub enum Problem {
     NotAZone,
     /// Not a three-letter currency code.
     NotACurrency,
-    /// The two passwords differ.
-    PasswordsDiffer,
     /// Too easily guessed: it is in the list of common ones or holds the name.
     PasswordEasy,
     /// Somebody has this log-in name.
@@ -97,8 +93,6 @@ pub enum Problem {
     TrayFull,
     /// Something stands in one of the line's trays.
     LineFull,
-    /// Nothing stands in the tray.
-    TrayEmpty,
     /// More than the tray holds, in microlitres.
     OverTheRim {
         /// What the tray holds.
@@ -123,8 +117,6 @@ pub enum Problem {
     Retired,
     /// It was undone before.
     AlreadyUndone,
-    /// Only entries of this kind can be undone.
-    CannotBeUndone,
     /// Members undo their own notes for this many minutes.
     UndoTimeOver {
         /// The minutes.
@@ -132,8 +124,6 @@ pub enum Problem {
     },
     /// The mix was discarded.
     MixGone,
-    /// Dilution or product is in use and cannot be taken away.
-    InUse,
 
     /// The last steward of a room cannot leave, be suspended or be demoted.
     LastSteward,
@@ -153,13 +143,6 @@ pub enum Problem {
     LinkDead,
     /// The room is closed.
     RoomClosed,
-    /// The currency is fixed once anything is priced.
-    CurrencyFixed,
-    /// The note belongs to somebody else's log-in.
-    OtherPerson {
-        /// Whose it is.
-        person: Uuid,
-    },
 }
 
 /// What is wrong with each field, all of it at once.

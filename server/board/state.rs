@@ -79,7 +79,7 @@ pub fn judged(
         None => TrayState::Empty,
         Some(mix) => TrayState::Mix(Box::new(mix_state(mix, test_first_ppb)?)),
     };
-    let judgement = verdict::judge(&state, at(now)).map_err(fault)?;
+    let judgement = verdict::judge(&state, at(now)).map_err(Error::fault)?;
     Ok(TrayNow {
         tray,
         mix,
@@ -89,17 +89,17 @@ pub fn judged(
 
 fn mix_state(mix: &Mix, test_first_ppb: i64) -> Result<MixState> {
     let charge = Charge {
-        charged: Microlitres::new(mix.charged_ul).map_err(fault)?,
-        spent: Nanolitres::new(mix.spent_nl).map_err(fault)?,
+        charged: Microlitres::new(mix.charged_ul).map_err(Error::fault)?,
+        spent: Nanolitres::new(mix.spent_nl).map_err(Error::fault)?,
     };
-    let used = Ppb::new(mix.age_ppb).map_err(fault)?;
-    let life = Seconds::new(mix.life_s).map_err(fault)?;
+    let used = Ppb::new(mix.age_ppb).map_err(Error::fault)?;
+    let life = Seconds::new(mix.life_s).map_err(Error::fault)?;
     Ok(MixState {
         charge: mix.has_capacity.then_some(charge),
-        age: Some(Age::new(used, at(mix.age_at), life).map_err(fault)?),
+        age: Some(Age::new(used, at(mix.age_at), life).map_err(Error::fault)?),
         unknown_sheets: mix.unknown_sheets_at.map(at),
         thresholds: Thresholds {
-            test_first_ppb: Ppb::new(test_first_ppb).map_err(fault)?,
+            test_first_ppb: Ppb::new(test_first_ppb).map_err(Error::fault)?,
             ..Thresholds::default()
         },
         ..MixState::default()
@@ -108,8 +108,4 @@ fn mix_state(mix: &Mix, test_first_ppb: i64) -> Result<MixState> {
 
 fn at(moment: OffsetDateTime) -> Moment {
     Moment::new(micros(moment))
-}
-
-fn fault(cause: impl std::fmt::Display) -> Error {
-    Error::fault(cause.to_string())
 }

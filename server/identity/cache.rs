@@ -21,6 +21,7 @@ use super::store;
 use crate::app::App;
 use crate::database::{Database, Scope};
 use crate::error::{Error, Result};
+use crate::logbook::{self, Head};
 
 /// Between two readings; with the reading itself less than a second.
 const READ_AGAIN: Duration = Duration::from_millis(700);
@@ -292,7 +293,7 @@ impl Asked {
             .installation(move |tx| {
                 Box::pin(async move {
                     let sessions = sessions::store::find(tx, &hashes).await?;
-                    Ok((sessions, store::heads(tx, &rooms).await?))
+                    Ok((sessions, logbook::heads(tx, &rooms).await?))
                 })
             })
             .await?;
@@ -300,7 +301,7 @@ impl Asked {
             sessions: sessions.into_iter().collect(),
             ..Answer::default()
         };
-        for (room, seq) in heads {
+        for (room, Head { seq, .. }) in heads {
             let Some((known, people)) = self.rooms.get(&room) else {
                 continue;
             };

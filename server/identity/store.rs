@@ -82,23 +82,6 @@ pub(super) async fn standings(tx: &mut RoomTx, persons: &[Uuid]) -> Result<Vec<(
         .collect()
 }
 
-/// Where the books of these rooms end.
-pub(super) async fn heads(tx: &mut InstallationTx, rooms: &[Uuid]) -> Result<Vec<(Uuid, i64)>> {
-    if rooms.is_empty() {
-        return Ok(Vec::new());
-    }
-    let found = sqlx::query!(
-        "select room_id, seq from head where room_id = any($1)",
-        rooms
-    )
-    .fetch_all(tx.db())
-    .await?;
-    Ok(found
-        .into_iter()
-        .map(|row| (row.room_id, row.seq))
-        .collect())
-}
-
 /// Every room the person may enter, by name.
 pub(super) async fn memberships(tx: &mut InstallationTx, person: Uuid) -> Result<Vec<Membership>> {
     let found = sqlx::query!(

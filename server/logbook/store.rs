@@ -55,6 +55,9 @@ pub async fn head(tx: &mut RoomTx) -> Result<Head> {
 /// # Errors
 /// The database's.
 pub async fn heads(tx: &mut InstallationTx, rooms: &[Uuid]) -> Result<Vec<(Uuid, Head)>> {
+    if rooms.is_empty() {
+        return Ok(Vec::new());
+    }
     let found = sqlx::query!(
         "select room_id, seq, hash, recorded_at from head where room_id = any($1)",
         rooms

@@ -138,17 +138,17 @@ pub fn recipe(
     if volume_ul < least_ul || volume_ul <= 0 {
         return Err(Error::field("volume", Problem::TooShallow { least_ul }));
     }
-    let dilution = Dilution::new(figures.parts_thousandths).map_err(fault)?;
-    let parts = parts_for_volume(dilution, volume).map_err(fault)?;
-    let reference = Seconds::new(figures.tray_life_s).map_err(fault)?;
+    let dilution = Dilution::new(figures.parts_thousandths).map_err(Error::fault)?;
+    let parts = parts_for_volume(dilution, volume).map_err(Error::fault)?;
+    let reference = Seconds::new(figures.tray_life_s).map_err(Error::fault)?;
     let life = if product.oxidises {
         let reference_depth =
-            TenthsMm::new(product.depth_reference_tenths_mm.into()).map_err(fault)?;
-        oxidising_life(reference, volume, floor, reference_depth).map_err(fault)?
+            TenthsMm::new(product.depth_reference_tenths_mm.into()).map_err(Error::fault)?;
+        oxidising_life(reference, volume, floor, reference_depth).map_err(Error::fault)?
     } else {
         reference
     };
-    let depth = crate::darkroom::age::depth(volume, floor).map_err(fault)?;
+    let depth = crate::darkroom::age::depth(volume, floor).map_err(Error::fault)?;
     Ok(Recipe {
         concentrate_ul: parts.concentrate.get(),
         water_ul: parts.water.get(),
@@ -158,9 +158,9 @@ pub fn recipe(
 }
 
 fn floor_of(tray: &Tray) -> Result<Area> {
-    let long = TenthsMm::new(tray.inside_long_tenths_mm.into()).map_err(fault)?;
-    let short = TenthsMm::new(tray.inside_short_tenths_mm.into()).map_err(fault)?;
-    long.by(short).map_err(fault)
+    let long = TenthsMm::new(tray.inside_long_tenths_mm.into()).map_err(Error::fault)?;
+    let short = TenthsMm::new(tray.inside_short_tenths_mm.into()).map_err(Error::fault)?;
+    long.by(short).map_err(Error::fault)
 }
 
 /// What a tray holds up to a depth, in microlitres: a cubic millimetre is a
@@ -171,11 +171,6 @@ pub fn volume_at(tray: &Tray, depth_tenths_mm: i32) -> i64 {
         * i64::from(tray.inside_short_tenths_mm)
         * i64::from(depth_tenths_mm)
         / 1_000
-}
-
-/// Figures that were checked when they came in.
-fn fault(cause: impl std::fmt::Display) -> Error {
-    Error::fault(cause.to_string())
 }
 
 /// How a mix is discarded.

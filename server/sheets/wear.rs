@@ -14,13 +14,9 @@ pub(super) fn spent_nl(
     (long, short): (i32, i32),
     sheets_per_litre_thousandths: i64,
 ) -> Result<i64> {
-    let long = TenthsMm::new(long.into()).map_err(fault)?;
-    let short = TenthsMm::new(short.into()).map_err(fault)?;
-    let area = long.by(short).map_err(fault)?;
-    let capacity = SheetsPerLitre::new(sheets_per_litre_thousandths).map_err(fault)?;
-    Ok(wear_of(sheets, area, capacity).map_err(fault)?.get())
-}
-
-fn fault(cause: impl std::fmt::Display) -> Error {
-    Error::fault(cause.to_string())
+    let long = TenthsMm::new(long.into()).map_err(Error::fault)?;
+    let short = TenthsMm::new(short.into()).map_err(Error::fault)?;
+    let area = long.by(short).map_err(Error::fault)?;
+    let capacity = SheetsPerLitre::new(sheets_per_litre_thousandths).map_err(Error::fault)?;
+    Ok(wear_of(sheets, area, capacity).map_err(Error::fault)?.get())
 }

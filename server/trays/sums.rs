@@ -5,21 +5,19 @@ use time::OffsetDateTime;
 use super::views::Step;
 use crate::board::{life_used_ppb, ppb};
 use crate::clock::micros;
+use crate::darkroom::quantities::Area;
 use crate::mixes::{Mix, step};
 use crate::sheets::WornByClass;
 use crate::web::dates::Zone;
 use crate::web::messages::bench as words;
 use crate::web::numbers::Numbers;
 
-/// 8×10 in, in hundredths of a square millimetre.
-const SHEET: i64 = 5_161_280;
-
 /// How the used share of capacity comes about.
 pub(super) fn capacity(mix: &Mix, worn: &[WornByClass], numbers: Numbers) -> Vec<Step> {
     let charged = numbers.volume(mix.charged_ul);
     let mut steps = vec![step(words::CHARGED, String::new(), charged.clone())];
     for class in worn {
-        let equivalents = i128::from(class.area) * 1_000 / i128::from(SHEET);
+        let equivalents = i128::from(class.area) * 1_000 / i128::from(Area::SHEET_8X10.get());
         let equivalents = i64::try_from(equivalents).unwrap_or(i64::MAX);
         let per_litre = numbers.decimal(class.sheets_per_litre_thousandths, 3);
         let how = words::worn(&numbers.rounded(equivalents, 3, 1), &per_litre);

@@ -53,7 +53,6 @@ fn about_words(problem: &Problem) -> Option<String> {
 /// Problems of people, their log-ins and their rooms.
 fn about_people(problem: &Problem) -> Option<String> {
     let sentence = match problem {
-        Problem::PasswordsDiffer => "The two passwords differ. Type the same one twice.",
         Problem::PasswordEasy => {
             "Others would guess this password. Take a longer one, without your name in it."
         }
@@ -84,10 +83,6 @@ fn about_people(problem: &Problem) -> Option<String> {
              new one."
         }
         Problem::RoomClosed => "This room is closed: it can be read and takes no more entries.",
-        Problem::CurrencyFixed => "Something has a price in this currency, so it stays.",
-        Problem::OtherPerson { .. } => {
-            "This note was made in somebody else's log-in. Log in as that person to send it."
-        }
         _ => return None,
     };
     Some(sentence.to_owned())
@@ -180,7 +175,6 @@ fn of_the_tray(problem: &Problem) -> &'static str {
         }
         Problem::TrayFull => "Something stands in this tray. Discard it first.",
         Problem::LineFull => "Something stands in a tray of this line. Discard it first.",
-        Problem::TrayEmpty => "Nothing stands in this tray.",
         Problem::NoSafetyData => {
             "This product has no safety data here, so nobody mixes it. Ask a steward to enter the \
              date and the codes of its safety data sheet."
@@ -188,12 +182,10 @@ fn of_the_tray(problem: &Problem) -> &'static str {
         Problem::StewardOnly => "Only a steward mixes this product. Ask one.",
         Problem::Retired => "This is used no more. Choose another one.",
         Problem::AlreadyUndone => "This was undone before.",
-        Problem::CannotBeUndone => "This cannot be undone. Ask a steward to correct it.",
         Problem::MixGone => {
             "This mix stands there no more. Look at the board, and begin with what stands there \
              now."
         }
-        Problem::InUse => "This is in use, so it stays. Retire it instead.",
         _ => "This does not fit what the room has recorded. Look at it again and mend it.",
     }
 }
