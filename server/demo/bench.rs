@@ -231,6 +231,7 @@ async fn line(stage: &mut Stage, cast: &Cast, name: &str) -> Result<Uuid> {
         id: None,
         name: name.to_owned(),
         position: None,
+        space_id: None,
         is_retired: false,
     };
     let key = stage.key();
@@ -244,6 +245,7 @@ async fn tray(stage: &mut Stage, cast: &Cast, line_id: Uuid, name: &str) -> Resu
         line_id,
         name: name.to_owned(),
         position: None,
+        step: None,
         inside_long_tenths_mm: 3_400,
         inside_short_tenths_mm: 2_800,
         inside_depth_tenths_mm: 650,

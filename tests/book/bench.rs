@@ -2,7 +2,9 @@
 //! back, one mix discarded.
 
 use uuid::Uuid;
-use wetside::bench::{LineSet, TraySet};
+use wetside::bench::{
+    BottleSet, FinishingSet, LineSet, SpaceSet, Step, TraySet, WashEmptied, WashJoined,
+};
 use wetside::error::Result;
 use wetside::logbook::Book;
 use wetside::members::Joined;
@@ -14,7 +16,7 @@ use wetside::sheets::{NoteUndone, Noted, Wear};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 25;
+pub(crate) const ENTRIES: i64 = 31;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -30,6 +32,7 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
         id: book.new_id(),
         name: "Line".to_owned(),
         position: 1,
+        space_id: None,
         is_retired: false,
     };
     book.append(&line).await?;
@@ -64,6 +67,46 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
         container: "Grey drum".to_owned(),
     };
     book.append(&discarded).await?;
+    furnish(book, line.id, first.paper_class_id).await
+}
+
+/// What stands around the trays, and prints in the wash.
+async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Result<()> {
+    let space = SpaceSet {
+        id: book.new_id(),
+        name: "Cellar".to_owned(),
+        position: 1,
+        is_retired: false,
+    };
+    book.append(&space).await?;
+    let bottle = BottleSet {
+        id: book.new_id(),
+        name: "Brown, two litres".to_owned(),
+        holds_ul: 2_000_000,
+        is_retired: false,
+    };
+    book.append(&bottle).await?;
+    let times = FinishingSet {
+        line_id,
+        paper_class_id,
+        fix_s: 60,
+        longest_fix_s: 120,
+        rinse_s: 30,
+        wash_aid_s: Some(300),
+        wash_with_aid_s: Some(600),
+        wash_without_aid_s: 1_800,
+        basis: "invented for this test".to_owned(),
+    };
+    book.append(&times).await?;
+    let joined = WashJoined {
+        line_id,
+        paper_class_id,
+        had_wash_aid: true,
+        wash_s: 600,
+    };
+    book.append(&joined).await?;
+    book.append(&WashEmptied { line_id }).await?;
+    book.append(&joined).await?;
     Ok(())
 }
 
@@ -73,6 +116,7 @@ fn tray(book: &mut Book<'_>, line_id: Uuid, position: i32) -> TraySet {
         line_id,
         name: format!("Tray {position}"),
         position,
+        step: Step::Any,
         inside_long_tenths_mm: 3_500,
         inside_short_tenths_mm: 2_800,
         inside_depth_tenths_mm: 700,

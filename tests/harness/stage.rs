@@ -332,6 +332,7 @@ pub(crate) fn tray_on(line_id: Uuid) -> NewTray {
         line_id,
         name: "Developer".to_owned(),
         position: None,
+        step: None,
         inside_long_tenths_mm: 2_500,
         inside_short_tenths_mm: 2_000,
         inside_depth_tenths_mm: 600,

@@ -6,7 +6,7 @@
 use serde::de::DeserializeOwned;
 use uuid::Uuid;
 
-use crate::bench::{LineSet, TraySet};
+use crate::bench::{BottleSet, FinishingSet, LineSet, SpaceSet, TraySet, WashEmptied, WashJoined};
 use crate::book::names::Names;
 use crate::logbook::Entry;
 use crate::members::{
@@ -83,6 +83,21 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
     }),
     (LineSet::KIND, |text, telling| say(text, telling, line_set)),
     (TraySet::KIND, |text, telling| say(text, telling, tray_set)),
+    (SpaceSet::KIND, |text, telling| {
+        say(text, telling, space_set)
+    }),
+    (BottleSet::KIND, |text, telling| {
+        say(text, telling, bottle_set)
+    }),
+    (FinishingSet::KIND, |text, telling| {
+        say(text, telling, finishing_set)
+    }),
+    (WashJoined::KIND, |text, telling| {
+        say(text, telling, wash_joined)
+    }),
+    (WashEmptied::KIND, |text, telling| {
+        say(text, telling, wash_emptied)
+    }),
     (Mixed::KIND, |text, telling| say(text, telling, mixed)),
     (Discarded::KIND, |text, telling| {
         say(text, telling, discarded)
@@ -273,6 +288,44 @@ fn tray_set(entry: &TraySet, telling: Telling<'_>) -> String {
         telling
             .numbers
             .millimetres(entry.inside_depth_tenths_mm.into())
+    )
+}
+
+fn space_set(entry: &SpaceSet, _: Telling<'_>) -> String {
+    set("Space", &entry.name, entry.is_retired)
+}
+
+fn bottle_set(entry: &BottleSet, telling: Telling<'_>) -> String {
+    if entry.is_retired {
+        return set("Bottle", &entry.name, true);
+    }
+    format!(
+        "Bottle {} was set; it holds {}.",
+        entry.name,
+        telling.numbers.volume(entry.holds_ul)
+    )
+}
+
+fn finishing_set(entry: &FinishingSet, telling: Telling<'_>) -> String {
+    format!(
+        "The finishing times of {} down {} were set.",
+        telling.name(entry.paper_class_id),
+        telling.name(entry.line_id)
+    )
+}
+
+fn wash_joined(entry: &WashJoined, telling: Telling<'_>) -> String {
+    format!(
+        "A print of {} joined the wash of {}.",
+        telling.name(entry.paper_class_id),
+        telling.name(entry.line_id)
+    )
+}
+
+fn wash_emptied(entry: &WashEmptied, telling: Telling<'_>) -> String {
+    format!(
+        "All prints were taken out of the wash of {}.",
+        telling.name(entry.line_id)
     )
 }
 
