@@ -14,7 +14,7 @@ use wetside::sheets::{NoteUndone, Noted, Wear};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 25;
+pub(crate) const ENTRIES: i64 = 31;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -82,7 +82,11 @@ fn tray(book: &mut Book<'_>, line_id: Uuid, position: i32) -> TraySet {
 }
 
 async fn mixed(book: &mut Book<'_>, tray: &TraySet) -> Result<Mixed> {
-    let product = products::products(book.tx()).await?.remove(0);
+    let product = products::products(book.tx())
+        .await?
+        .into_iter()
+        .find(|each| each.kind == products::Kind::Developer)
+        .unwrap();
     let figures = &product.dilutions[0];
     Ok(Mixed {
         rules: RULES,
