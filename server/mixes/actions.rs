@@ -17,7 +17,7 @@ use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{Book, Done, Key};
 use crate::problem::Problem;
-use crate::products::{self, DilutionFigures, Product};
+use crate::products::{self, DilutionFigures, Place, Product};
 use crate::rights;
 use crate::rights::Role;
 
@@ -87,8 +87,7 @@ async fn write_mix(book: &mut Book<'_>, role: Role, new: &NewMix) -> Result<()> 
         concentrate_ul: recipe.concentrate_ul,
         life_s: recipe.life_s,
         capacities: figures
-            .capacities
-            .iter()
+            .capacities_in(Place::Single)
             .map(|figure| FrozenCapacity {
                 paper_class_id: figure.paper_class_id,
                 sheets_per_litre_thousandths: figure.sheets_per_litre_thousandths,

@@ -7,7 +7,7 @@ use super::pages::{Ground, read_mix};
 use super::views::{Cylinder, MixForm, Worksheet};
 use crate::error::{Error, Result};
 use crate::problem::Problem;
-use crate::products::{DilutionFigures, Product};
+use crate::products::{DilutionFigures, Place, Product};
 use crate::rights::Role;
 use crate::trays::views::Step;
 use crate::web::messages::bench as words;
@@ -90,7 +90,7 @@ fn takes(
 ) -> Vec<String> {
     let mut takes = Vec::new();
     for class in &ground.classes {
-        let mut all = figures.capacities.iter();
+        let mut all = figures.capacities_in(Place::Single);
         if let Some(figure) = all.find(|figure| figure.paper_class_id == class.id) {
             let sheets = i128::from(figure.sheets_per_litre_thousandths) * i128::from(volume_ul);
             let whole = i64::try_from(sheets / 1_000_000_000).unwrap_or(i64::MAX);

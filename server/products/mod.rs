@@ -17,8 +17,12 @@ mod statements;
 mod store;
 /// Its pages, as templates want them.
 pub mod views;
+mod wanted;
 
 pub use api::api;
-pub use entries::{CapacityFigure, DilutionFigures, Kind, ProductSet, parse_group};
+pub use entries::{
+    CapacityFigure, DilutionFigures, Form, Kind, Place, ProductSet, TimePoint,
+    WATER_WARMEST_TENTHS_CELSIUS, parse_group,
+};
 pub use pages::pages;
 pub use store::{Product, groups, product, products};

@@ -126,7 +126,11 @@ fn tray(book: &mut Book<'_>, line_id: Uuid, position: i32) -> TraySet {
 }
 
 async fn mixed(book: &mut Book<'_>, tray: &TraySet) -> Result<Mixed> {
-    let product = products::products(book.tx()).await?.remove(0);
+    let product = products::products(book.tx())
+        .await?
+        .into_iter()
+        .find(|each| each.kind == products::Kind::Developer)
+        .unwrap();
     let figures = &product.dilutions[0];
     Ok(Mixed {
         rules: RULES,
