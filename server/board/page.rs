@@ -80,7 +80,7 @@ async fn draw(
             Box::pin(async move {
                 let head = logbook::head(tx).await?;
                 let settings = rooms::settings(tx).await?;
-                let lines = lines_now(tx, now, settings.test_first_ppb).await?;
+                let lines = lines_now(tx, now, &settings).await?;
                 Ok((head, settings, lines))
             })
         })
@@ -190,7 +190,7 @@ fn tray_on_board(
         mix: each.mix.as_ref().zip(figures.rules).map(|(mix, rules)| {
             let (capacity, life) = rules;
             MixOnBoard {
-                product: mix.product_name.clone(),
+                product: verdicts::mix_name(mix),
                 dilution: numbers.dilution(mix.parts_thousandths),
                 mixed: zone.clock_and_weekday(mix.mixed_at),
                 litres: numbers.volume(mix.charged_ul),

@@ -11,7 +11,7 @@ use crate::darkroom::incompatibility::Group;
 use crate::database::Scope;
 use crate::error::Result;
 use crate::identity::Person;
-use crate::mixes::actions::{NewMix, mix};
+use crate::mixes::actions::{NewMix, VesselId, mix};
 use crate::papers::{self, PaperClass, SheetSize};
 use crate::products::actions::{NewDilution, NewProduct, set_product};
 use crate::products::{self, CapacityFigure, Kind, Place, Product};
@@ -232,9 +232,10 @@ async fn tray(stage: &mut Stage, cast: &Cast, line_id: Uuid, name: &str) -> Resu
 async fn pour(stage: &mut Stage, by: &Person, tray_id: Uuid, dilution_id: Uuid) -> Result<()> {
     let permit = stage.permit::<Mix>(by).await?;
     let new = NewMix {
-        tray_id,
+        vessel: VesselId::Tray(tray_id),
         dilution_id,
         volume_ul: LITRE_UL,
+        happened_at_us: None,
     };
     let key = stage.key();
     mix(&stage.app, &permit, key, new).await?;
@@ -279,7 +280,9 @@ async fn print(stage: &mut Stage, cast: &Cast, ground: &Ground, printed: Printed
         line_id: printed.line,
         paper_class_id: class.ok_or_else(|| missing("classes"))?.id,
         sheet_size_id: size.id,
-        sheets: printed.sheets,
+        sheets: Some(printed.sheets),
+        is_toned: false,
+        is_without_tray: false,
         happened_at_us: None,
     };
     let key = stage.key();

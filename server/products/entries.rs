@@ -142,7 +142,10 @@ pub struct TimePoint {
 }
 
 /// A group as the database writes it.
-pub(super) fn group_text(group: Group) -> Result<String> {
+///
+/// # Errors
+/// A fault: every group is a word.
+pub fn group_text(group: Group) -> Result<String> {
     text_of(&group)
 }
 

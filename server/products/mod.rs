@@ -22,7 +22,7 @@ mod wanted;
 pub use api::api;
 pub use entries::{
     CapacityFigure, DilutionFigures, Form, Kind, Place, ProductSet, TimePoint,
-    WATER_WARMEST_TENTHS_CELSIUS, parse_group,
+    WATER_WARMEST_TENTHS_CELSIUS, group_text, parse_group,
 };
 pub use pages::pages;
 pub use store::{Product, groups, product, products};

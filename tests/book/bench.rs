@@ -5,10 +5,11 @@ use uuid::Uuid;
 use wetside::bench::{
     BottleSet, FinishingSet, LineSet, SpaceSet, Step, TraySet, WashEmptied, WashJoined,
 };
+use wetside::darkroom::state::Origin;
 use wetside::error::Result;
 use wetside::logbook::Book;
 use wetside::members::Joined;
-use wetside::mixes::{Discarded, FrozenCapacity, Mixed, RULES};
+use wetside::mixes::{Discarded, FrozenCapacity, Mixed, RULES, Stand, Storage, Why};
 use wetside::papers;
 use wetside::products;
 use wetside::rights::Role;
@@ -16,7 +17,7 @@ use wetside::sheets::{NoteUndone, Noted, Wear};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 31;
+pub(crate) const ENTRIES: i64 = 48;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -60,13 +61,14 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let gone = &mixes[1];
     let discarded = Discarded {
         mix_id: gone.mix_id,
-        tray_id: gone.tray_id,
-        line_id: line.id,
+        stand: gone.stand,
         volume_ul: gone.charged_ul,
         destination: "collected".to_owned(),
         container: "Grey drum".to_owned(),
+        why: Why::Spent,
     };
     book.append(&discarded).await?;
+    super::mixes::write(book, printer, &mixes[0], gone).await?;
     furnish(book, line.id, first.paper_class_id).await
 }
 
@@ -110,7 +112,7 @@ async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Re
     Ok(())
 }
 
-fn tray(book: &mut Book<'_>, line_id: Uuid, position: i32) -> TraySet {
+pub(super) fn tray(book: &mut Book<'_>, line_id: Uuid, position: i32) -> TraySet {
     TraySet {
         id: book.new_id(),
         line_id,
@@ -125,7 +127,7 @@ fn tray(book: &mut Book<'_>, line_id: Uuid, position: i32) -> TraySet {
     }
 }
 
-async fn mixed(book: &mut Book<'_>, tray: &TraySet) -> Result<Mixed> {
+pub(super) async fn mixed(book: &mut Book<'_>, tray: &TraySet) -> Result<Mixed> {
     let product = products::products(book.tx())
         .await?
         .into_iter()
@@ -135,8 +137,11 @@ async fn mixed(book: &mut Book<'_>, tray: &TraySet) -> Result<Mixed> {
     Ok(Mixed {
         rules: RULES,
         mix_id: book.new_id(),
-        tray_id: tray.id,
-        line_id: tray.line_id,
+        stand: Stand {
+            tray_id: Some(tray.id),
+            line_id: Some(tray.line_id),
+            ..Stand::default()
+        },
         product_id: product.id,
         product_version: product.version,
         parts_thousandths: figures.parts_thousandths,
@@ -148,9 +153,16 @@ async fn mixed(book: &mut Book<'_>, tray: &TraySet) -> Result<Mixed> {
             .iter()
             .map(|figure| FrozenCapacity {
                 paper_class_id: figure.paper_class_id,
+                place: figure.place,
                 sheets_per_litre_thousandths: figure.sheets_per_litre_thousandths,
             })
             .collect(),
+        origin: Origin::Mixed,
+        storage: Storage::OpenTray,
+        guessed_spent_nl: 0,
+        guessed_age_ppb: 0,
+        shifts: 0,
+        figures: None,
     })
 }
 
@@ -172,14 +184,17 @@ async fn noted(
         long_tenths_mm: size.long_tenths_mm,
         short_tenths_mm: size.short_tenths_mm,
         sheets: 6,
+        is_estimated: false,
         wear: mixes
             .iter()
             .map(|mix| Wear {
                 mix_id: mix.mix_id,
-                tray_id: mix.tray_id,
+                tray_id: mix.stand.tray_id.unwrap(),
                 sheets_per_litre_thousandths: capacity.sheets_per_litre_thousandths,
                 // Six 8×10 in sheets at 100 a litre.
                 spent_nl: 60_000_000,
+                share_ppb: None,
+                brought: None,
             })
             .collect(),
     })

@@ -18,7 +18,7 @@ use wetside::kinds::KINDS;
 use wetside::logbook::vault::Vault;
 use wetside::logbook::verify::verify;
 use wetside::logbook::{Asked, Author, Key, Recording, fingerprint};
-use wetside::mixes::actions::{NewMix, mix};
+use wetside::mixes::actions::{NewMix, VesselId, mix};
 use wetside::products::actions::{NewProduct, set_product};
 use wetside::rights::{self, Right, Role};
 use wetside::rooms::Settings;
@@ -230,9 +230,10 @@ impl Stage {
             .await
             .unwrap();
         let new = NewMix {
-            tray_id: tray,
+            vessel: VesselId::Tray(tray),
             dilution_id: dilution,
             volume_ul: 1_000_000,
+            happened_at_us: None,
         };
         let mixed = mix(app, &permit, new_key(), new).await.unwrap();
         Bench {
@@ -307,7 +308,9 @@ impl Stage {
             line_id: bench.line,
             paper_class_id: bench.classes[class],
             sheet_size_id: bench.size,
-            sheets,
+            sheets: Some(sheets),
+            is_toned: false,
+            is_without_tray: false,
             happened_at_us: None,
         };
         note_sheets(&self.installation.app, &permit, new_key(), note).await

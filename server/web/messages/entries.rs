@@ -13,12 +13,11 @@ use crate::members::{
     AccessEnded, InvitationRevoked, Invited, Joined, ResetLinkMade, Restored, RoleChanged,
     Suspended,
 };
-use crate::mixes::{Discarded, Mixed};
 use crate::papers::{PaperClassSet, SheetSizeSet};
 use crate::products::ProductSet;
 use crate::rights::Role;
 use crate::rooms::{Demo, RoomClosed, RoomOpened, RoomReopened, RoomSettingsChanged};
-use crate::sheets::{NoteUndone, Noted};
+use crate::sheets::{FilmNoted, NoteUndone, Noted};
 use crate::web::numbers::Numbers;
 
 /// What a sentence is made with beside the entry itself.
@@ -31,7 +30,7 @@ pub struct Telling<'n> {
 }
 
 impl Telling<'_> {
-    fn name(&self, id: Uuid) -> &str {
+    pub(super) fn name(&self, id: Uuid) -> &str {
         self.names.find(id).unwrap_or("something without a name")
     }
 }
@@ -98,20 +97,24 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
     (WashEmptied::KIND, |text, telling| {
         say(text, telling, wash_emptied)
     }),
-    (Mixed::KIND, |text, telling| say(text, telling, mixed)),
-    (Discarded::KIND, |text, telling| {
-        say(text, telling, discarded)
-    }),
     (Noted::KIND, |text, telling| say(text, telling, noted)),
+    (FilmNoted::KIND, |text, telling| {
+        say(text, telling, film_noted)
+    }),
     (NoteUndone::KIND, |text, telling| {
         say(text, telling, note_undone)
     }),
 ];
 
+/// The sentences of every noun.
+pub fn sentences() -> impl Iterator<Item = &'static (&'static str, Sentence)> {
+    SENTENCES.iter().chain(super::mix_entries::SENTENCES)
+}
+
 /// What an entry says.
 #[must_use]
 pub fn sentence(kind: &str, text: &[u8], telling: Telling<'_>) -> String {
-    let found = SENTENCES.iter().find(|(name, _)| *name == kind);
+    let found = sentences().find(|(name, _)| *name == kind);
     found
         .and_then(|(_, say)| say(text, telling))
         .unwrap_or_else(|| format!("An entry of the kind {}.", kind_name(kind)))
@@ -145,7 +148,7 @@ pub fn not_shown(seq: i64) -> String {
     format!("entry {seq}, not shown to you")
 }
 
-fn say<E: DeserializeOwned>(
+pub(super) fn say<E: DeserializeOwned>(
     text: &[u8],
     telling: Telling<'_>,
     words: fn(&E, Telling<'_>) -> String,
@@ -329,25 +332,6 @@ fn wash_emptied(entry: &WashEmptied, telling: Telling<'_>) -> String {
     )
 }
 
-fn mixed(entry: &Mixed, telling: Telling<'_>) -> String {
-    format!(
-        "{} of {} at {} was mixed in {}.",
-        telling.numbers.litres(entry.charged_ul),
-        telling.name(entry.product_id),
-        telling.numbers.dilution(entry.parts_thousandths),
-        telling.name(entry.tray_id)
-    )
-}
-
-fn discarded(entry: &Discarded, telling: Telling<'_>) -> String {
-    format!(
-        "{} was poured off from {} into {}.",
-        telling.numbers.litres(entry.volume_ul),
-        telling.name(entry.tray_id),
-        entry.container
-    )
-}
-
 fn sheets(count: u32) -> String {
     match count {
         1 => "1 sheet".to_owned(),
@@ -356,11 +340,26 @@ fn sheets(count: u32) -> String {
 }
 
 fn noted(entry: &Noted, telling: Telling<'_>) -> String {
+    let count = match entry.is_estimated {
+        true => format!("Nobody counted, about {}", sheets(entry.sheets)),
+        false => sheets(entry.sheets),
+    };
     format!(
-        "{} of {}, {}, down {}, noted for {}.",
-        sheets(entry.sheets),
+        "{count} of {}, {}, down {}, noted for {}.",
         telling.name(entry.sheet_size_id),
         telling.name(entry.paper_class_id),
+        telling.name(entry.line_id),
+        telling.name(entry.person_id)
+    )
+}
+
+fn film_noted(entry: &FilmNoted, telling: Telling<'_>) -> String {
+    let rolls = match entry.rolls {
+        1 => "1 roll".to_owned(),
+        count => format!("{count} rolls"),
+    };
+    format!(
+        "{rolls} of film through the fixer of {}, noted for {}.",
         telling.name(entry.line_id),
         telling.name(entry.person_id)
     )
