@@ -66,7 +66,8 @@ pub async fn in_vessel(tx: &mut RoomTx, vessel: Uuid) -> Result<Option<Mix>> {
 /// The database's.
 pub async fn mixes(tx: &mut RoomTx, ids: &[Uuid]) -> Result<Vec<Mix>> {
     let room = tx.room();
-    let rows = sqlx::query!(
+    let rows = sqlx::query_as!(
+        Row,
         r#"
         select
             m.id, m.product_id, p.name as "product_name?", p.groups as "groups?",
@@ -100,51 +101,100 @@ pub async fn mixes(tx: &mut RoomTx, ids: &[Uuid]) -> Result<Vec<Mix>> {
     )
     .fetch_all(tx.db())
     .await?;
-    rows.into_iter()
-        .map(|row| {
-            Ok(Mix {
-                id: row.id,
-                product_id: row.product_id,
-                product_name: row.product_name,
-                groups: row.groups.unwrap_or_default(),
-                hazard_codes: row.hazard_codes.unwrap_or_default(),
-                product_version: row.product_version,
-                parts_thousandths: row.parts_thousandths,
-                charged_ul: row.charged_ul,
-                concentrate_ul: row.concentrate_ul,
-                spent_nl: row.spent_nl,
-                age_ppb: row.age_ppb,
-                age_at: row.age_at,
-                life_s: row.life_s,
-                unknown_sheets_at: row.unknown_sheets_at,
-                origin: origin(&row.origin)?,
-                storage: Storage::parse(&row.storage).ok_or_else(|| unknown(&row.storage))?,
-                figures: figures(&row.figures)?,
-                oldest_at: row.oldest_at,
-                silver_ug: [row.silver_least_ug, row.silver_usual_ug, row.silver_most_ug],
-                bromide_ug: row.bromide_ug,
-                alkali_neq: row.alkali_neq,
-                carried_out_ul: row.carried_out_ul,
-                received_ul: row.received_ul,
-                shifts: row.shifts,
-                poured_into: row.poured_into,
-                mixed_at: row.mixed_at,
-                mixed_by: row.mixed_by,
-                mixed_seq: row.mixed_seq,
-                stand: Stand {
-                    tray_id: row.tray_id,
-                    line_id: row.line_id,
-                    bottle_id: row.bottle_id,
-                    place: place(row.place.as_deref())?,
-                },
-                stands_since: row.stands_since,
-                discarded_at: row.discarded_at,
-                discarded_into: row.discarded_into,
-                last_seq: row.last_seq,
-                has_capacity: row.has_capacity,
-            })
+    rows.into_iter().map(Row::read).collect()
+}
+
+/// A mix as the database keeps it.
+struct Row {
+    id: Uuid,
+    product_id: Option<Uuid>,
+    product_name: Option<String>,
+    groups: Option<Vec<String>>,
+    hazard_codes: Option<Vec<String>>,
+    product_version: i32,
+    parts_thousandths: i64,
+    charged_ul: i64,
+    concentrate_ul: i64,
+    spent_nl: i64,
+    age_ppb: i64,
+    age_at: OffsetDateTime,
+    life_s: i64,
+    unknown_sheets_at: Option<OffsetDateTime>,
+    origin: String,
+    storage: String,
+    figures: String,
+    oldest_at: OffsetDateTime,
+    silver_least_ug: i64,
+    silver_usual_ug: i64,
+    silver_most_ug: i64,
+    bromide_ug: i64,
+    alkali_neq: i64,
+    carried_out_ul: i64,
+    received_ul: i64,
+    shifts: i32,
+    poured_into: Option<Uuid>,
+    mixed_at: OffsetDateTime,
+    mixed_by: Option<Uuid>,
+    mixed_seq: i64,
+    tray_id: Option<Uuid>,
+    bottle_id: Option<Uuid>,
+    discarded_at: Option<OffsetDateTime>,
+    discarded_into: Option<String>,
+    last_seq: i64,
+    line_id: Option<Uuid>,
+    place: Option<String>,
+    stands_since: Option<OffsetDateTime>,
+    has_capacity: bool,
+}
+
+impl Row {
+    fn read(self) -> Result<Mix> {
+        Ok(Mix {
+            origin: origin(&self.origin)?,
+            storage: Storage::parse(&self.storage).ok_or_else(|| unknown(&self.storage))?,
+            figures: figures(&self.figures)?,
+            silver_ug: [
+                self.silver_least_ug,
+                self.silver_usual_ug,
+                self.silver_most_ug,
+            ],
+            stand: Stand {
+                tray_id: self.tray_id,
+                line_id: self.line_id,
+                bottle_id: self.bottle_id,
+                place: place(self.place.as_deref())?,
+            },
+            id: self.id,
+            product_id: self.product_id,
+            product_name: self.product_name,
+            groups: self.groups.unwrap_or_default(),
+            hazard_codes: self.hazard_codes.unwrap_or_default(),
+            product_version: self.product_version,
+            parts_thousandths: self.parts_thousandths,
+            charged_ul: self.charged_ul,
+            concentrate_ul: self.concentrate_ul,
+            spent_nl: self.spent_nl,
+            age_ppb: self.age_ppb,
+            age_at: self.age_at,
+            life_s: self.life_s,
+            unknown_sheets_at: self.unknown_sheets_at,
+            oldest_at: self.oldest_at,
+            bromide_ug: self.bromide_ug,
+            alkali_neq: self.alkali_neq,
+            carried_out_ul: self.carried_out_ul,
+            received_ul: self.received_ul,
+            shifts: self.shifts,
+            poured_into: self.poured_into,
+            mixed_at: self.mixed_at,
+            mixed_by: self.mixed_by,
+            mixed_seq: self.mixed_seq,
+            stands_since: self.stands_since,
+            discarded_at: self.discarded_at,
+            discarded_into: self.discarded_into,
+            last_seq: self.last_seq,
+            has_capacity: self.has_capacity,
         })
-        .collect()
+    }
 }
 
 /// An origin as the database writes it.

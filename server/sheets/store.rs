@@ -279,7 +279,8 @@ pub(super) async fn grounds(
     classes: &[Uuid],
 ) -> Result<Vec<Ground>> {
     let room = tx.room();
-    let rows = sqlx::query!(
+    let rows = sqlx::query_as!(
+        GroundRow,
         r#"
         select
             i.item as "item!",
@@ -314,23 +315,32 @@ pub(super) async fn grounds(
     )
     .fetch_all(tx.db())
     .await?;
-    let grounds = rows.into_iter().map(|row| {
-        let coating = row.least_mg.zip(row.usual_mg).zip(row.most_mg);
-        let kept = row.least_kept.zip(row.usual_kept).zip(row.most_kept);
-        let silver = coating.zip(kept).map(
-            |(((least_mg, usual_mg), most_mg), ((least_kept, usual_kept), most_kept))| {
-                SilverFigures {
-                    least_mg_per_m2: least_mg,
-                    usual_mg_per_m2: usual_mg,
-                    most_mg_per_m2: most_mg,
-                    least_kept_ppb: least_kept,
-                    usual_kept_ppb: usual_kept,
-                    most_kept_ppb: most_kept,
-                    basis: String::new(),
-                }
-            },
-        );
-        Ground {
+    Ok(rows.into_iter().map(Ground::from).collect())
+}
+
+/// A ground as the database keeps it.
+struct GroundRow {
+    item: i64,
+    long_tenths_mm: Option<i32>,
+    short_tenths_mm: Option<i32>,
+    class: Option<Uuid>,
+    carry_over_ul_per_m2: Option<i64>,
+    least_mg: Option<i64>,
+    usual_mg: Option<i64>,
+    most_mg: Option<i64>,
+    least_kept: Option<i64>,
+    usual_kept: Option<i64>,
+    most_kept: Option<i64>,
+    has_line: bool,
+    late_note_minutes: i32,
+    second_bath_ppb: i64,
+    alkali_meq_per_litre: Option<i32>,
+}
+
+impl From<GroundRow> for Ground {
+    fn from(row: GroundRow) -> Self {
+        Self {
+            silver: row.silver(),
             item: row.item,
             long_tenths_mm: row.long_tenths_mm,
             short_tenths_mm: row.short_tenths_mm,
@@ -340,10 +350,23 @@ pub(super) async fn grounds(
             second_bath_ppb: row.second_bath_ppb,
             alkali_meq_per_litre: row.alkali_meq_per_litre,
             carry_over_ul_per_m2: row.carry_over_ul_per_m2,
-            silver,
         }
-    });
-    Ok(grounds.collect())
+    }
+}
+
+impl GroundRow {
+    /// All of a class's figures of silver, or none.
+    fn silver(&self) -> Option<SilverFigures> {
+        Some(SilverFigures {
+            least_mg_per_m2: self.least_mg?,
+            usual_mg_per_m2: self.usual_mg?,
+            most_mg_per_m2: self.most_mg?,
+            least_kept_ppb: self.least_kept?,
+            usual_kept_ppb: self.usual_kept?,
+            most_kept_ppb: self.most_kept?,
+            basis: String::new(),
+        })
+    }
 }
 
 /// A mix that stood in an item's line at its time; where it was poured into
@@ -385,7 +408,8 @@ pub(super) async fn stood(
     times: &[OffsetDateTime],
 ) -> Result<Vec<Stood>> {
     let room = tx.room();
-    let rows = sqlx::query!(
+    let rows = sqlx::query_as!(
+        StoodRow,
         r#"
         select
             i.item as "item!",
@@ -426,26 +450,49 @@ pub(super) async fn stood(
     )
     .fetch_all(tx.db())
     .await?;
-    rows.into_iter()
-        .map(|row| {
-            let unknown = |text: &str| Error::fault(format!("not a word of this column: {text}"));
-            let kind = row.kind.as_deref();
-            let kind = kind.map(|text| Kind::parse(text).ok_or_else(|| unknown(text)));
-            Ok(Stood {
-                item: row.item,
-                mix_id: row.mix_id,
-                tray_id: row.tray_id,
-                place: Place::parse(&row.place).ok_or_else(|| unknown(&row.place))?,
-                product: row.product,
-                kind: kind.transpose()?,
-                charged_ul: row.charged_ul,
-                silver_ug: [row.silver_least_ug, row.silver_usual_ug, row.silver_most_ug],
-                figures: row.figures,
-                sheets_per_litre_thousandths: row.sheets_per_litre_thousandths,
-                is_worn: row.is_worn,
-            })
+    rows.into_iter().map(StoodRow::read).collect()
+}
+
+/// What stood there, as the database keeps it.
+struct StoodRow {
+    item: i64,
+    mix_id: Uuid,
+    tray_id: Uuid,
+    place: String,
+    product: Option<String>,
+    kind: Option<String>,
+    charged_ul: i64,
+    silver_least_ug: i64,
+    silver_usual_ug: i64,
+    silver_most_ug: i64,
+    figures: String,
+    sheets_per_litre_thousandths: Option<i64>,
+    is_worn: bool,
+}
+
+impl StoodRow {
+    fn read(self) -> Result<Stood> {
+        let unknown = |text: &str| Error::fault(format!("not a word of this column: {text}"));
+        let kind = self.kind.as_deref();
+        let kind = kind.map(|text| Kind::parse(text).ok_or_else(|| unknown(text)));
+        Ok(Stood {
+            item: self.item,
+            mix_id: self.mix_id,
+            tray_id: self.tray_id,
+            place: Place::parse(&self.place).ok_or_else(|| unknown(&self.place))?,
+            product: self.product,
+            kind: kind.transpose()?,
+            charged_ul: self.charged_ul,
+            silver_ug: [
+                self.silver_least_ug,
+                self.silver_usual_ug,
+                self.silver_most_ug,
+            ],
+            figures: self.figures,
+            sheets_per_litre_thousandths: self.sheets_per_litre_thousandths,
+            is_worn: self.is_worn,
         })
-        .collect()
+    }
 }
 
 /// The usual number of sheets of one note: the middle one of the person's last

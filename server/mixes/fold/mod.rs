@@ -99,6 +99,7 @@ pub(super) async fn poured_together(
     store::end_stay(tx, poured.id, placed.happened_at).await?;
     store::save(tx, &poured, placed.seq).await?;
     store::save(tx, &into, placed.seq).await?;
+    store::save_dissolved(tx, &into).await?;
     store::follow(tx, poured.id, into.id).await?;
     store::least_capacities(tx, into.id, poured.id).await
 }

@@ -111,7 +111,6 @@ pub(super) async fn insert_capacity(
 /// Writes a mix back as it has become.
 pub(super) async fn save(tx: &mut RoomTx, mix: &Mix, seq: i64) -> Result<()> {
     let room = tx.room();
-    let [least, usual, most] = mix.silver_ug;
     sqlx::query!(
         r#"
         update mix set
@@ -125,20 +124,13 @@ pub(super) async fn save(tx: &mut RoomTx, mix: &Mix, seq: i64) -> Result<()> {
             origin = $10,
             storage = $11,
             oldest_at = $12,
-            silver_least_ug = $13,
-            silver_usual_ug = $14,
-            silver_most_ug = $15,
-            bromide_ug = $16,
-            alkali_neq = $17,
-            carried_out_ul = $18,
-            received_ul = $19,
-            shifts = $20,
-            poured_into = $21,
-            tray_id = $22,
-            bottle_id = $23,
-            discarded_at = $24,
-            discarded_into = $25,
-            last_seq = $26
+            shifts = $13,
+            poured_into = $14,
+            tray_id = $15,
+            bottle_id = $16,
+            discarded_at = $17,
+            discarded_into = $18,
+            last_seq = $19
         where room_id = $1 and id = $2
         "#,
         room,
@@ -153,13 +145,6 @@ pub(super) async fn save(tx: &mut RoomTx, mix: &Mix, seq: i64) -> Result<()> {
         origin_text(mix.origin),
         mix.storage.as_str(),
         mix.oldest_at,
-        least,
-        usual,
-        most,
-        mix.bromide_ug,
-        mix.alkali_neq,
-        mix.carried_out_ul,
-        mix.received_ul,
         mix.shifts,
         mix.poured_into,
         mix.stand.tray_id,
@@ -167,6 +152,37 @@ pub(super) async fn save(tx: &mut RoomTx, mix: &Mix, seq: i64) -> Result<()> {
         mix.discarded_at,
         mix.discarded_into,
         seq
+    )
+    .execute(tx.db())
+    .await?;
+    Ok(())
+}
+
+/// Writes back what is dissolved in a mix, and what prints carried in and out.
+pub(super) async fn save_dissolved(tx: &mut RoomTx, mix: &Mix) -> Result<()> {
+    let room = tx.room();
+    let [least, usual, most] = mix.silver_ug;
+    sqlx::query!(
+        r#"
+        update mix set
+            silver_least_ug = $3,
+            silver_usual_ug = $4,
+            silver_most_ug = $5,
+            bromide_ug = $6,
+            alkali_neq = $7,
+            carried_out_ul = $8,
+            received_ul = $9
+        where room_id = $1 and id = $2
+        "#,
+        room,
+        mix.id,
+        least,
+        usual,
+        most,
+        mix.bromide_ug,
+        mix.alkali_neq,
+        mix.carried_out_ul,
+        mix.received_ul
     )
     .execute(tx.db())
     .await?;

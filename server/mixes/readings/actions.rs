@@ -139,7 +139,21 @@ async fn write(book: &mut Book<'_>, new: NewReading) -> Result<()> {
         contaminant: None,
         remark: new.remark,
     };
-    match new.taken {
+    fill_in(book, mix, new.taken, &mut entry).await?;
+    let seq = book.append_at(ground.at, &entry).await?;
+    let is_residual = matches!(
+        kind,
+        ReadingKind::ResidualSilver | ReadingKind::ResidualThiosulfate
+    );
+    if is_residual && entry.outcome == Outcome::Failed {
+        tell_doubted(book, &entry, seq).await?;
+    }
+    Ok(())
+}
+
+/// Puts what came of looking into the reading.
+async fn fill_in(book: &mut Book<'_>, mix: &Mix, taken: Taken, entry: &mut Reading) -> Result<()> {
+    match taken {
         Taken::Temperature(tenths) => entry.value = Some(tenths.into()),
         Taken::ByEye { passed, .. } => entry.outcome = passed_if(passed),
         Taken::Ph(thousandths) => {
@@ -161,7 +175,7 @@ async fn write(book: &mut Book<'_>, new: NewReading) -> Result<()> {
             entry.tenths_celsius = Some(tenths_celsius);
             entry.sample = sample;
             entry.is_fresh = is_fresh;
-            hold_against_fresh(book, mix, &mut entry).await?;
+            hold_against_fresh(book, mix, entry).await?;
         }
         Taken::Contamination(groups) => {
             entry.outcome = Outcome::Failed;
@@ -170,14 +184,6 @@ async fn write(book: &mut Book<'_>, new: NewReading) -> Result<()> {
                 false => Contaminant::Groups(groups),
             });
         }
-    }
-    let seq = book.append_at(ground.at, &entry).await?;
-    let is_residual = matches!(
-        kind,
-        ReadingKind::ResidualSilver | ReadingKind::ResidualThiosulfate
-    );
-    if is_residual && entry.outcome == Outcome::Failed {
-        tell_doubted(book, &entry, seq).await?;
     }
     Ok(())
 }
