@@ -5,8 +5,9 @@ use time::Duration;
 use uuid::Uuid;
 
 use super::brought::{self, Load, Running};
+use super::compose::store::{Stood, stood};
 use super::compose::{Item, check_time, compose, worn};
-use super::store::{self, Pass, Stood};
+use super::store::{self, Pass};
 use super::{FilmNoted, NewNote, NoteUndone, wear};
 use crate::app::App;
 use crate::clock::{micros, moment};
@@ -200,7 +201,7 @@ async fn write_film(book: &mut Book<'_>, new: NewFilm) -> Result<()> {
     }
     let when = at.unwrap_or(book.now());
     // Film has no class: the fixers of the line are what counts.
-    let stood = store::stood(book.tx(), &[new.line_id], &[Uuid::nil()], &[when]).await?;
+    let stood = stood(book.tx(), &[new.line_id], &[Uuid::nil()], &[when]).await?;
     let is_fixer = |bath: &&Stood| bath.kind == Some(Kind::Fixer);
     let fixers: Vec<&Stood> = stood.iter().filter(is_fixer).collect();
     if fixers.is_empty() {

@@ -7,7 +7,7 @@ use std::collections::HashMap;
 use uuid::Uuid;
 
 use super::Brought;
-use super::store::Stood;
+use super::compose::store::Stood;
 use crate::darkroom::quantities::{Area, Micrograms, Microlitres, Ppb};
 use crate::darkroom::replenishment::{bromide_released, silver_developed};
 use crate::darkroom::silver::{

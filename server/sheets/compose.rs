@@ -1,5 +1,7 @@
 //! From what somebody noted to the entry that says what it did.
 
+pub(super) mod store;
+
 use std::sync::Arc;
 
 use serde::Serialize;
@@ -7,8 +9,8 @@ use sha2::{Digest, Sha256};
 use time::{Duration, OffsetDateTime};
 use uuid::Uuid;
 
+use self::store::{Ground, Stood};
 use super::brought::{Load, Pass, Running, brought, pair_of};
-use super::store::{self, Ground, Stood};
 use super::{Noted, Wear, wear};
 use crate::clock::micros;
 use crate::database::RoomTx;

@@ -1,9 +1,11 @@
 //! Entries about notes of sheets.
 
+mod store;
+
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
-use super::{store, wear};
+use super::wear;
 use crate::database::RoomTx;
 use crate::error::Result;
 use crate::logbook::{About, Entry, Placed, SeenBy};
