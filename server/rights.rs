@@ -119,6 +119,7 @@ rights! {
     UndoNote "undo_note" Bench [Member Trained Steward] "Undo one's own note for ten minutes; a steward, any note.";
     Mix "mix" Bench [Trained Steward] "Mix a working solution in a tray.";
     Discard "discard" Bench [Trained Steward] "Discard a mix into a named container.";
+    NoteOutages "note_outages" Bench [Member Trained Steward] "Say that power or fan is off, and that it is on again.";
     SeePapers "see_papers" Read [Member Trained Steward Treasurer] "See sheet sizes and paper classes.";
     KeepPapers "keep_papers" Keep [Steward] "Add, change and retire sheet sizes and paper classes.";
     SeeProducts "see_products" Read [Member Trained Steward Treasurer] "See products, their dilutions, lives and safety data.";
@@ -129,6 +130,8 @@ rights! {
     Invite "invite" Own [Steward] "Invite somebody, and revoke an invitation.";
     KeepMembers "keep_members" Keep [Steward] "Change a role, suspend and restore a membership, end its access.";
     MakeResetLink "make_reset_link" Own [Steward] "Make a link for a new password, where that is allowed.";
+    SeeHandover "see_handover" Read [Steward] "See what one steward hands over to another.";
+    HandOver "hand_over" Keep [Steward] "Hand the room over to another steward, confirm that, or take it back.";
     SeeRoom "see_room" Read [Member Trained Steward Treasurer] "See the room's settings.";
     KeepRoom "keep_room" Keep [Steward] "Change the room's settings.";
 }

@@ -19,6 +19,8 @@ pub(super) const NOUNS: &[&str] = &[
     "sheet_size",
     "paper_class",
     "person",
+    "outage",
+    "handover",
 ];
 
 impl BookFilter {

@@ -1,12 +1,14 @@
 //! A book with entries of every kind: two trays, two mixes, notes, one taken
-//! back, one mix discarded.
+//! back, one mix discarded, the fan off and on again, the room handed over.
 
 use uuid::Uuid;
 use wetside::bench::{LineSet, TraySet};
 use wetside::error::Result;
+use wetside::handover::{HandedOver, HandoverOpened, HandoverWithdrawn, Part, digest};
 use wetside::logbook::Book;
-use wetside::members::Joined;
+use wetside::members::{self, Joined};
 use wetside::mixes::{Discarded, FrozenCapacity, Mixed, RULES};
+use wetside::outages::{OutageBegan, OutageEnded, What};
 use wetside::papers;
 use wetside::products;
 use wetside::rights::Role;
@@ -14,7 +16,7 @@ use wetside::sheets::{NoteUndone, Noted, Wear};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 25;
+pub(crate) const ENTRIES: i64 = 32;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -64,6 +66,65 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
         container: "Grey drum".to_owned(),
     };
     book.append(&discarded).await?;
+    outages(book).await?;
+    handovers(book, printer).await
+}
+
+/// The fan was off, and the power is.
+async fn outages(book: &mut Book<'_>) -> Result<()> {
+    for what in [What::Fan, What::Power] {
+        let began = OutageBegan {
+            outage_id: book.new_id(),
+            what,
+            space_id: None,
+        };
+        book.append(&began).await?;
+        if what == What::Fan {
+            let ended = OutageEnded {
+                outage_id: began.outage_id,
+                what,
+                space_id: None,
+            };
+            book.append(&ended).await?;
+        }
+    }
+    Ok(())
+}
+
+/// One handover that was taken back, one that was confirmed.
+async fn handovers(book: &mut Book<'_>, from: Uuid) -> Result<()> {
+    let stewards = members::members(book.tx(), 0).await?;
+    let to = stewards.iter().find(|member| member.role == Role::Steward);
+    let to = to.unwrap().person;
+    for is_confirmed in [false, true] {
+        let parts = vec![Part {
+            heading: "Off now".to_owned(),
+            lines: vec!["The power.".to_owned()],
+        }];
+        let opened = HandoverOpened {
+            handover_id: book.new_id(),
+            from_person_id: from,
+            to_person_id: to,
+            parts,
+        };
+        book.append(&opened).await?;
+        if is_confirmed {
+            let done = HandedOver {
+                handover_id: opened.handover_id,
+                from_person_id: from,
+                to_person_id: to,
+                parts_sha256: digest(&opened.parts)?,
+            };
+            book.append(&done).await?;
+        } else {
+            let withdrawn = HandoverWithdrawn {
+                handover_id: opened.handover_id,
+                from_person_id: from,
+                to_person_id: to,
+            };
+            book.append(&withdrawn).await?;
+        }
+    }
     Ok(())
 }
 

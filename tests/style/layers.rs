@@ -14,9 +14,11 @@ const NOUNS: &[&str] = &[
     "board",
     "book",
     "emergency",
+    "handover",
     "members",
     "mixes",
     "notices",
+    "outages",
     "papers",
     "products",
     "rooms",
@@ -61,6 +63,21 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "server/app.rs",
         &["board"],
         "holds the boards that are kept",
+    ),
+    (
+        "server/web/around.rs",
+        &["notices", "outages", "rooms"],
+        "what every page of a room says beside its own matter",
+    ),
+    (
+        "server/web/messages/handover.rs",
+        &["outages"],
+        "words for what is off, in the list",
+    ),
+    (
+        "server/web/messages/outages.rs",
+        &["outages"],
+        "words for what is off",
     ),
     (
         "server/web/messages/entries.rs",
