@@ -142,6 +142,16 @@ pub async fn count(tx: &mut RoomTx) -> Result<u32> {
     Ok(u32::try_from(count).unwrap_or(u32::MAX))
 }
 
+/// How many a scope's person has not read.
+///
+/// # Errors
+/// That the database is away.
+pub async fn unread_for(app: &App, scope: Scope) -> Result<u32> {
+    app.database()
+        .reading(scope, |tx| Box::pin(count(tx)))
+        .await
+}
+
 /// Marks a person's notices as read.
 ///
 /// # Errors
