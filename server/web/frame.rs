@@ -2,7 +2,7 @@
 //!
 //! A frame that is extracted after a permit also knows what is around the page: it
 //! comes after it in every handler's signature. A page that is kept for several
-//! readers takes a [`KeptFrame`] instead, which asks nothing.
+//! readers takes a `KeptFrame` instead, which asks nothing.
 
 use std::convert::Infallible;
 
