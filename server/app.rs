@@ -12,6 +12,7 @@ use crate::identity::sessions::Sessions;
 use crate::kinds::KINDS;
 use crate::logbook::vault::Vault;
 use crate::logbook::{Head, Recording, Scribes};
+use crate::web::around::Memory;
 
 /// The program, running. Cheap to clone.
 #[derive(Clone, Debug)]
@@ -30,6 +31,7 @@ struct Parts {
     owner: OnceLock<Owner>,
     key_file: OnceLock<PathBuf>,
     boards: Arc<Boards>,
+    around: Memory,
     entrance: Entrance,
 }
 
@@ -89,6 +91,7 @@ impl App {
                 owner: OnceLock::new(),
                 key_file: OnceLock::new(),
                 boards,
+                around: Memory::default(),
                 entrance,
             }),
         }
@@ -158,6 +161,12 @@ impl App {
     #[must_use]
     pub fn sessions(&self) -> &Sessions {
         &self.parts.sessions
+    }
+
+    /// What this instance last said around the pages of each reader.
+    #[must_use]
+    pub fn around(&self) -> &Memory {
+        &self.parts.around
     }
 
     /// The boards this instance keeps.

@@ -1,7 +1,7 @@
 //! Rules for values that both skins read: one definition each, over plain values.
 //! What a noun's values may be stands in its own `input` module.
 
-use time::OffsetDateTime;
+use time::{Duration, OffsetDateTime};
 
 use crate::clock::moment as moment_of;
 use crate::identity::names::text as line;
@@ -105,6 +105,26 @@ pub fn place(value: i64) -> Result<i32, Problem> {
 pub fn moment(text: &str) -> Result<OffsetDateTime, Problem> {
     let read: jiff::Timestamp = text.trim().parse().map_err(|_| Problem::NotATime)?;
     Ok(moment_of(read.as_microsecond()))
+}
+
+/// A clock may run ahead by so much.
+const AHEAD: Duration = Duration::minutes(2);
+
+/// When something happened: hardly in the future, and no longer ago than the room
+/// takes notes for.
+///
+/// # Errors
+/// [`Problem::InTheFuture`], [`Problem::TooLate`].
+pub fn happened(at: OffsetDateTime, now: OffsetDateTime, late_minutes: i32) -> Result<(), Problem> {
+    if at > now + AHEAD {
+        return Err(Problem::InTheFuture);
+    }
+    if at < now - Duration::minutes(late_minutes.into()) {
+        return Err(Problem::TooLate {
+            minutes: late_minutes,
+        });
+    }
+    Ok(())
 }
 
 /// A date as `2026-11-25`, as it is kept.

@@ -1,7 +1,7 @@
 //! Every kind of entry the program writes, by its noun.
 
 use crate::logbook::Kind;
-use crate::{bench, members, mixes, papers, products, rooms, sheets};
+use crate::{bench, handover, members, mixes, outages, papers, products, rooms, sheets};
 
 /// The table of kinds.
 pub const KINDS: &[Kind] = &[
@@ -43,4 +43,9 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<sheets::Noted>(),
     Kind::of::<sheets::FilmNoted>(),
     Kind::of::<sheets::NoteUndone>(),
+    Kind::of::<outages::OutageBegan>(),
+    Kind::of::<outages::OutageEnded>(),
+    Kind::of::<handover::HandoverOpened>(),
+    Kind::of::<handover::HandedOver>(),
+    Kind::of::<handover::HandoverWithdrawn>(),
 ];

@@ -27,6 +27,8 @@ pub mod demo;
 pub mod emergency;
 /// What can go wrong, by meaning.
 pub mod error;
+/// What one steward hands over to another.
+pub mod handover;
 /// Who somebody is, and what that lets them do.
 pub mod identity;
 /// Rules for values that both skins read.
@@ -43,6 +45,8 @@ pub mod members;
 pub mod mixes;
 /// What a person should know.
 pub mod notices;
+/// Power and fan, while they are off.
+pub mod outages;
 /// Papers: sheet sizes and paper classes.
 pub mod papers;
 /// What can be wrong with what somebody asked.

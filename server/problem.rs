@@ -160,6 +160,12 @@ pub enum Problem {
         /// The product's name.
         product: String,
     },
+    /// The book has it as off already.
+    OffAlready,
+    /// Somebody has said already that it is over.
+    OnAgainAlready,
+    /// It would be over before it began.
+    EndsBeforeItBegan,
 
     /// The last steward of a room cannot leave, be suspended or be demoted.
     LastSteward,
@@ -175,6 +181,12 @@ pub enum Problem {
     AlreadyMember,
     /// A reset link for this person is made by themself or on the machine.
     ResetNotAllowed,
+    /// This steward's handover to somebody waits already.
+    HandoverWaits,
+    /// The handover names somebody else.
+    NotTheSuccessor,
+    /// The handover was confirmed or taken back.
+    HandoverEnded,
     /// The link was used, revoked or is too old.
     LinkDead,
     /// The room is closed.

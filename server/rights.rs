@@ -125,6 +125,7 @@ rights! {
     ExtendMix "extend_mix" Keep [Steward] "Let a mix be used a little longer, tested.";
     TakeBack "take_back" Keep [Steward] "Take back a reading, a flag of contamination or a discard.";
     Discard "discard" Bench [Trained Steward] "Discard a mix into a named container.";
+    NoteOutages "note_outages" Bench [Member Trained Steward] "Say that power or fan is off, and that it is on again.";
     SeePapers "see_papers" Read [Member Trained Steward Treasurer] "See sheet sizes and paper classes.";
     KeepPapers "keep_papers" Keep [Steward] "Add, change and retire sheet sizes and paper classes.";
     SeeProducts "see_products" Read [Member Trained Steward Treasurer] "See products, their dilutions, lives and safety data.";
@@ -135,6 +136,8 @@ rights! {
     Invite "invite" Own [Steward] "Invite somebody, and revoke an invitation.";
     KeepMembers "keep_members" Keep [Steward] "Change a role, suspend and restore a membership, end its access.";
     MakeResetLink "make_reset_link" Own [Steward] "Make a link for a new password, where that is allowed.";
+    SeeHandover "see_handover" Read [Steward] "See what one steward hands over to another.";
+    HandOver "hand_over" Keep [Steward] "Hand the room over to another steward, confirm that, or take it back.";
     SeeRoom "see_room" Read [Member Trained Steward Treasurer] "See the room's settings.";
     KeepRoom "keep_room" Keep [Steward] "Change the room's settings.";
 }

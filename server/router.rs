@@ -22,8 +22,8 @@ use crate::identity::{Permit, Skin};
 use crate::rights::{Right, Row};
 use crate::web::{assets, display, error_pages, guards, health, journal};
 use crate::{
-    api, bench, board, book, emergency, identity, members, mixes, notices, papers, products, rooms,
-    sheets, trays,
+    api, bench, board, book, emergency, handover, identity, members, mixes, notices, outages,
+    papers, products, rooms, sheets, trays,
 };
 
 const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
@@ -189,6 +189,8 @@ pub fn pages() -> Pages {
         .and(products::pages())
         .and(book::pages())
         .and(notices::pages())
+        .and(outages::pages())
+        .and(handover::pages())
 }
 
 /// The whole program as a service, below the public address's path.

@@ -1,7 +1,9 @@
 //! The table of the API's routes: every noun's, and the document's own.
 
 use super::Route;
-use crate::{bench, board, book, members, mixes, papers, products, rooms, sheets};
+use crate::{
+    bench, board, book, handover, members, mixes, outages, papers, products, rooms, sheets,
+};
 
 /// Every route.
 #[must_use]
@@ -16,6 +18,8 @@ pub fn all() -> Vec<Route> {
         bench::api(),
         mixes::api(),
         sheets::api(),
+        outages::api(),
+        handover::api(),
         book::api(),
         vec![document],
     ]

@@ -10,6 +10,8 @@ use crate::api::{By, Route, moment_text};
 use crate::clock::moment;
 use crate::darkroom::verdict::Verdict;
 use crate::error::{Error, Result};
+use crate::outages;
+use crate::outages::api::OutageOut;
 use crate::rights::LookAtBoard;
 use crate::rooms::{self, Settings};
 use crate::web::dates::Zone;
@@ -33,6 +35,8 @@ pub struct BoardOut {
     /// The moment.
     #[schema(format = DateTime)]
     pub as_of: String,
+    /// What is off now: while anything is, nobody should be at the trays.
+    pub off: Vec<OutageOut>,
     /// The lines in use, in their order.
     pub lines: Vec<LineOnBoardOut>,
 }
@@ -79,14 +83,14 @@ pub struct ChangeOut {
 
 async fn read(by: By<LookAtBoard>) -> Result<BoardOut> {
     let now = by.app.clock().now();
-    let (settings, lines) = by
+    let (settings, lines, off) = by
         .app
         .database()
         .reading(by.permit.scope(), move |tx| {
             Box::pin(async move {
                 let settings = rooms::settings(tx).await?;
                 let lines = lines_now(tx, now, &settings).await?;
-                Ok((settings, lines))
+                Ok((settings, lines, outages::open(tx).await?))
             })
         })
         .await?;
@@ -96,6 +100,7 @@ async fn read(by: By<LookAtBoard>) -> Result<BoardOut> {
         .map(|line| on_board(line, &settings, &zone));
     Ok(BoardOut {
         as_of: moment_text(now)?,
+        off: off.into_iter().map(OutageOut::of).collect::<Result<_>>()?,
         lines: lines.collect::<Result<_>>()?,
     })
 }

@@ -20,12 +20,14 @@ use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{self, Head};
 use crate::mixes::Mix;
+use crate::outages;
 use crate::rights::{self, LookAtBoard, Right};
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
+use crate::web::around;
 use crate::web::dates::Zone;
 use crate::web::drawing::{Measured, Rule, TrayDrawing, TrayShape, VerdictWord};
-use crate::web::frame::{BUILD, Frame};
+use crate::web::frame::{BUILD, Frame, KeptFrame};
 use crate::web::messages::verdicts;
 use crate::web::numbers::{Numbers, whole_percent_left, whole_percent_used};
 use crate::web::shell::{Display, Place};
@@ -39,7 +41,7 @@ pub fn pages() -> Pages {
 async fn board(
     State(app): State<App>,
     permit: Permit<LookAtBoard>,
-    frame: Frame,
+    KeptFrame(frame): KeptFrame,
     headers: HeaderMap,
 ) -> Result<Response> {
     let variant = (permit.room(), permit.role(), frame.display());
@@ -74,14 +76,14 @@ async fn draw(
     variant: Variant,
 ) -> Result<Kept> {
     let now = app.clock().now();
-    let (head, settings, lines) = app
+    let (head, settings, lines, off) = app
         .database()
         .reading(permit.scope(), move |tx| {
             Box::pin(async move {
                 let head = logbook::head(tx).await?;
                 let settings = rooms::settings(tx).await?;
                 let lines = lines_now(tx, now, &settings).await?;
-                Ok((head, settings, lines))
+                Ok((head, settings, lines, outages::open(tx).await?))
             })
         })
         .await?;
@@ -90,6 +92,7 @@ async fn draw(
     let zone = settings.time_zone()?;
     let mut shell = frame.shell_for_role(permit.membership());
     shell.place = Some(Place::Board);
+    shell.off = around::off(&off, &zone);
     // The page is kept for others: nothing of this request's query stays in it.
     shell.here = format!("/rooms/{}/board", permit.membership().slug);
     let page = BoardPage {
@@ -190,7 +193,7 @@ fn tray_on_board(
         mix: each.mix.as_ref().zip(figures.rules).map(|(mix, rules)| {
             let (capacity, life) = rules;
             MixOnBoard {
-                product: verdicts::mix_name(mix),
+                product: verdicts::mix_name(mix.product_name.as_deref()),
                 dilution: numbers.dilution(mix.parts_thousandths),
                 mixed: zone.clock_and_weekday(mix.mixed_at),
                 litres: numbers.volume(mix.charged_ul),

@@ -21,6 +21,8 @@ pub(super) const NOUNS: &[&str] = &[
     "sheet_size",
     "paper_class",
     "person",
+    "outage",
+    "handover",
 ];
 
 impl BookFilter {

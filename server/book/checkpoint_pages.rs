@@ -6,7 +6,7 @@ use axum::response::Response;
 use data_encoding::HEXLOWER;
 
 use super::checkpoints;
-use super::pages::{attached, settings, shell};
+use super::pages::{attached, settings};
 use super::store::{self, Verified};
 use super::views::{CheckpointRow, CheckpointsPage, LastVerified};
 use crate::app::App;
@@ -35,7 +35,7 @@ async fn list(State(app): State<App>, permit: Permit<ReadBook>, frame: Frame) ->
     let shelf = checkpoints::list(&app, &permit).await?;
     let key = checkpoints::public_key(&app).await?;
     let settings = settings(&app, &permit).await?;
-    let shell = shell(&app, &permit, &frame, Place::Checkpoints).await?;
+    let shell = frame.shell_in(&permit, Some(Place::Checkpoints));
     let verified = app
         .database()
         .reading(permit.scope(), |tx| Box::pin(store::last_verified(tx)))

@@ -24,4 +24,4 @@ pub mod views;
 
 pub use api::api;
 pub use pages::pages;
-pub use store::{Line, Sealed, Shown, Verified};
+pub use store::{Line, Sealed, Shown, Verified, last_verified};

@@ -18,7 +18,6 @@ use super::{checkpoint_pages, files};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
-use crate::notices;
 use crate::rights::{ReadBook, Right, SealBook};
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
@@ -47,19 +46,6 @@ pub(super) async fn settings<R: Right>(app: &App, permit: &Permit<R>) -> Result<
         .await
 }
 
-/// The frame of a page, with what the reader has not read.
-pub(super) async fn shell<R: Right>(
-    app: &App,
-    permit: &Permit<R>,
-    frame: &Frame,
-    place: Place,
-) -> Result<Shell> {
-    Ok(Shell {
-        unread: Some(notices::unread(app, permit).await?),
-        ..frame.shell_in(permit, Some(place))
-    })
-}
-
 async fn book(
     State(app): State<App>,
     permit: Permit<ReadBook>,
@@ -67,7 +53,7 @@ async fn book(
     Query(typed): Query<BookFilter>,
 ) -> Result<Response> {
     let settings = settings(&app, &permit).await?;
-    let shell = shell(&app, &permit, &frame, Place::Book).await?;
+    let shell = frame.shell_in(&permit, Some(Place::Book));
     let question = Question::of(&app, &permit, typed).await?;
     let zone = settings.time_zone()?;
     match question.typed.read(&question.reader, &zone) {
@@ -218,7 +204,7 @@ async fn entry(
 ) -> Result<Response> {
     let whole = reading::entry(&app, &permit, seq).await?;
     let settings = settings(&app, &permit).await?;
-    let shell = shell(&app, &permit, &frame, Place::Book).await?;
+    let shell = frame.shell_in(&permit, Some(Place::Book));
     page(&entry_page(shell, &Reader::of(&permit), &whole, &settings)?)
 }
 

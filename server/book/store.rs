@@ -305,7 +305,11 @@ pub struct Verified {
     pub findings: i64,
 }
 
-pub(super) async fn last_verified(tx: &mut RoomTx) -> Result<Option<Verified>> {
+/// The last look at the whole book.
+///
+/// # Errors
+/// The database's.
+pub async fn last_verified(tx: &mut RoomTx) -> Result<Option<Verified>> {
     let room = tx.room();
     let found = sqlx::query_as!(
         Verified,

@@ -38,6 +38,8 @@ pub const GRANTS: &[(&str, &str)] = &[
     ("stay", "select, insert, update"),
     ("pass", "select, insert, update"),
     ("wear", "select, insert"),
+    ("outage", "select, insert, update"),
+    ("handover", "select, insert, update"),
     ("notice", "select, insert, update"),
     ("delivery", "select, insert, update"),
     ("token", "select, insert, update"),

@@ -2,6 +2,7 @@
 //! actions as everyone's, by a clock of its own that ends now.
 
 mod bench;
+mod outages;
 mod people;
 
 use time::{Duration, OffsetDateTime};
@@ -79,6 +80,7 @@ pub async fn make(app: App, clock: Clock, seed: i64) -> Result<Passwords> {
         keys: 0,
     };
     let cast = people::arrive(&mut stage, steward).await?;
+    outages::act(&mut stage, &cast).await?;
     bench::act(&mut stage, &cast).await?;
     Ok(cast.passwords)
 }

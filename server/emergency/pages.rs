@@ -9,10 +9,12 @@ use super::views::{EmergencyPage, Precaution, RoomHelp};
 use crate::app::App;
 use crate::database::Scope;
 use crate::error::{Error, Result};
+use crate::outages;
 use crate::rooms;
+use crate::web::around;
 use crate::web::forms::page;
 use crate::web::frame::Frame;
-use crate::web::shell::RoomName;
+use crate::web::shell::{Off, RoomName, Shell};
 
 /// What to do first, where no room is known.
 ///
@@ -37,15 +39,15 @@ pub async fn of_room(
     Path(slug): Path<String>,
 ) -> Result<Response> {
     match help(&app, slug).await {
-        Ok((name, room, precautions)) => {
-            let mut shell = frame.shell();
-            shell.room = Some(name);
-            page(&EmergencyPage {
-                shell,
-                room: Some(room),
-                precautions,
-            })
-        }
+        Ok(found) => page(&EmergencyPage {
+            shell: Shell {
+                room: Some(found.name),
+                off: found.off,
+                ..frame.shell()
+            },
+            room: Some(found.help),
+            precautions: found.precautions,
+        }),
         Err(cause) => {
             tracing::warn!(%cause, "the emergency page was shown without its room");
             for_everyone(frame).await
@@ -53,7 +55,15 @@ pub async fn of_room(
     }
 }
 
-async fn help(app: &App, slug: String) -> Result<(RoomName, RoomHelp, Vec<Precaution>)> {
+/// What the page says of a room.
+struct Found {
+    name: RoomName,
+    off: Vec<Off>,
+    help: RoomHelp,
+    precautions: Vec<Precaution>,
+}
+
+async fn help(app: &App, slug: String) -> Result<Found> {
     let room = app
         .database()
         .installation(move |tx| Box::pin(async move { rooms::by_slug(tx, &slug).await }))
@@ -63,15 +73,17 @@ async fn help(app: &App, slug: String) -> Result<(RoomName, RoomHelp, Vec<Precau
         room: room.id,
         person: None,
     };
-    let (settings, codes) = app
+    let (settings, codes, open) = app
         .database()
         .reading(scope, |tx| {
             Box::pin(async move {
                 let settings = rooms::settings(tx).await?;
-                Ok((settings, store::precautions(tx).await?))
+                let codes = store::precautions(tx).await?;
+                Ok((settings, codes, outages::open(tx).await?))
             })
         })
         .await?;
+    let off = around::off(&open, &settings.time_zone()?);
     let name = RoomName {
         slug: room.slug,
         name: settings.name,
@@ -84,7 +96,12 @@ async fn help(app: &App, slug: String) -> Result<(RoomName, RoomHelp, Vec<Precau
         eyewash: settings.emergency.eyewash,
         data_sheets: settings.emergency.data_sheets,
     };
-    Ok((name, help, codes.into_iter().flat_map(responses).collect()))
+    Ok(Found {
+        name,
+        off,
+        help,
+        precautions: codes.into_iter().flat_map(responses).collect(),
+    })
 }
 
 /// The statements that say what to do: P3xx, as the product's sheet lists them.

@@ -199,7 +199,10 @@ impl<R: Right> FromRequestParts<App> for Permit<R> {
         let person = Person::from_request_parts(parts, app).await?;
         let slug = slug_of(parts, app).await?;
         let membership = memberships::find(app, person.id, &slug).await?;
-        Self::new(person, membership.ok_or(Error::NotFound)?)
+        let permit = Self::new(person, membership.ok_or(Error::NotFound)?)?;
+        // Whose page this is, for the frame around it.
+        parts.extensions.insert(permit.scope());
+        Ok(permit)
     }
 }
 

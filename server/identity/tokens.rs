@@ -8,7 +8,7 @@ use super::names::text as line_of_text;
 use super::secret::Secret;
 use super::{Membership, Permit, Person};
 use crate::app::App;
-use crate::database::Scope;
+use crate::database::{RoomTx, Scope};
 use crate::error::{Error, Result};
 use crate::problem::{Problem, Problems};
 use crate::rights::{KeepTokens, Reach, Role, TABLE};
@@ -228,6 +228,27 @@ pub async fn list(app: &App, permit: &Permit<KeepTokens>) -> Result<Vec<Token>> 
             Box::pin(async move { store::of_person(tx, person).await })
         })
         .await
+}
+
+/// A token that is good, as others of the room see it.
+#[derive(Clone, Debug, Eq, PartialEq)]
+pub struct GoodToken {
+    /// What it is for.
+    pub name: String,
+    /// Whose it is, by name.
+    pub person_name: String,
+    /// What it is good for.
+    pub scopes: Vec<String>,
+    /// When it ends.
+    pub expires_at: OffsetDateTime,
+}
+
+/// Every token of the room that is good now, by whose it is.
+///
+/// # Errors
+/// The database's.
+pub async fn good_in(tx: &mut RoomTx, now: OffsetDateTime) -> Result<Vec<GoodToken>> {
+    store::good_in(tx, now).await
 }
 
 /// Revokes one of one's own tokens. One that is revoked already stays so.

@@ -36,6 +36,8 @@ pub const DERIVED: &[&str] = &[
     "stay",
     "pass",
     "wear",
+    "outage",
+    "handover",
 ];
 
 /// The other tables with a room, and why no entry makes them.

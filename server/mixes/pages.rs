@@ -246,7 +246,10 @@ async fn mixed(
         seq: mix.mixed_seq,
         tray_id: tray.id.to_string(),
         tray: tray.name.clone(),
-        title: format!("{} {dilution}", verdicts::mix_name(&mix)),
+        title: format!(
+            "{} {dilution}",
+            verdicts::mix_name(mix.product_name.as_deref())
+        ),
         total: numbers.volume(mix.charged_ul),
         life: board::life_rule(&mix, &zone, now, None),
         is_not_from_stock: true,
@@ -369,7 +372,10 @@ fn discard_page(
     Ok(DiscardPage {
         shell: frame.shell_in(permit, Some(Place::Board)),
         mix_id: mix.id.to_string(),
-        title: format!("{} {dilution}", verdicts::mix_name(&mix)),
+        title: format!(
+            "{} {dilution}",
+            verdicts::mix_name(mix.product_name.as_deref())
+        ),
         tray_id: tray.id.to_string(),
         tray: tray.name.clone(),
         litres: numbers.volume(mix.charged_ul),

@@ -18,7 +18,7 @@ use crate::app::App;
 use crate::database::{RoomTx, Scope};
 use crate::error::Result;
 use crate::identity::Permit;
-use crate::rights::{ReadNotices, Right};
+use crate::rights::ReadNotices;
 
 /// Notices on a page.
 pub const PAGE: i64 = 50;
@@ -42,6 +42,27 @@ pub enum Notice {
         reading: i64,
         /// The numbers of this person's notes.
         notes: Vec<i64>,
+    },
+    /// Somebody hands the room over to the one who is told.
+    HandoverWaits {
+        /// Which handover.
+        handover: Uuid,
+        /// Who hands over, by name.
+        from: String,
+    },
+    /// The one who is told has handed over.
+    HandoverConfirmed {
+        /// Which handover.
+        handover: Uuid,
+        /// Who took over, by name.
+        to: String,
+    },
+    /// A handover between the one who is told and somebody else was taken back.
+    HandoverWithdrawn {
+        /// Which handover.
+        handover: Uuid,
+        /// Who took it back, by name.
+        by: String,
     },
 }
 
@@ -120,12 +141,13 @@ pub async fn list_for(
         .await
 }
 
-/// How many a person has not read.
+/// How many the person of a transaction has not read.
 ///
 /// # Errors
-/// That the database is away.
-pub async fn unread<R: Right>(app: &App, permit: &Permit<R>) -> Result<u32> {
-    unread_for(app, permit.scope()).await
+/// The database's.
+pub async fn count(tx: &mut RoomTx) -> Result<u32> {
+    let count = store::unread(tx).await?;
+    Ok(u32::try_from(count).unwrap_or(u32::MAX))
 }
 
 /// How many a scope's person has not read.
@@ -133,11 +155,9 @@ pub async fn unread<R: Right>(app: &App, permit: &Permit<R>) -> Result<u32> {
 /// # Errors
 /// That the database is away.
 pub async fn unread_for(app: &App, scope: Scope) -> Result<u32> {
-    let count = app
-        .database()
-        .reading(scope, |tx| Box::pin(store::unread(tx)))
-        .await?;
-    Ok(u32::try_from(count).unwrap_or(u32::MAX))
+    app.database()
+        .reading(scope, |tx| Box::pin(count(tx)))
+        .await
 }
 
 /// Marks a person's notices as read.

@@ -60,10 +60,7 @@ async fn notices(
         .database()
         .reading(permit.scope(), |tx| Box::pin(rooms::settings(tx)))
         .await?;
-    let shell = Shell {
-        unread: Some(super::unread(&app, &permit).await?),
-        ..frame.shell_in(&permit, Some(Place::Notices))
-    };
+    let shell = frame.shell_in(&permit, Some(Place::Notices));
     let (zone, now) = (settings.time_zone()?, app.clock().now());
     page(&notices_page(shell, &kept, &zone, now))
 }

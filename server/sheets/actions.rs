@@ -6,13 +6,14 @@ use uuid::Uuid;
 
 use super::brought::{self, Load, Running};
 use super::compose::store::{Stood, stood};
-use super::compose::{Item, check_time, compose, worn};
+use super::compose::{Item, compose, worn};
 use super::store::{self, Pass};
 use super::{FilmNoted, NewNote, NoteUndone, wear};
 use crate::app::App;
 use crate::clock::{micros, moment};
 use crate::error::{Error, Result};
 use crate::identity::Permit;
+use crate::input;
 use crate::logbook::{Book, Done, Key};
 use crate::mixes::RULES;
 use crate::problem::Problem;
@@ -197,7 +198,8 @@ async fn write_film(book: &mut Book<'_>, new: NewFilm) -> Result<()> {
     let person_id = book.actor().ok_or(Error::Unauthenticated)?;
     let at = new.happened_at_us.map(moment);
     if let Some(at) = at {
-        check_time(at, book.now(), settings.late_note_minutes)?;
+        input::happened(at, book.now(), settings.late_note_minutes)
+            .map_err(|problem| Error::field("happened_at", problem))?;
     }
     let when = at.unwrap_or(book.now());
     // Film has no class: the fixers of the line are what counts.

@@ -6,22 +6,19 @@ use std::sync::Arc;
 
 use serde::Serialize;
 use sha2::{Digest, Sha256};
-use time::{Duration, OffsetDateTime};
+use time::OffsetDateTime;
 use uuid::Uuid;
 
 use self::store::{Ground, Stood};
 use super::brought::{Load, Pass, Running, brought, pair_of};
 use super::{Noted, Wear, wear};
-use crate::clock::micros;
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
+use crate::input;
 use crate::logbook::{Asked, Composed, Grouped};
 use crate::mixes::RULES;
 use crate::problem::Problem;
 use crate::products::Kind;
-
-/// A clock may run ahead by so much.
-const AHEAD: Duration = Duration::minutes(2);
 
 /// Sheets as somebody noted them.
 #[derive(Clone, Debug, Serialize)]
@@ -126,7 +123,8 @@ fn compose_one(
 ) -> Result<Composed<Noted>> {
     let note = item.note;
     if let Some(at) = note.happened_at().filter(|_| !item.is_correction) {
-        check_time(at, now, ground.late_note_minutes)?;
+        input::happened(at, now, ground.late_note_minutes)
+            .map_err(|problem| Error::field("happened_at", problem))?;
     }
     if !ground.has_line {
         return Err(Error::field("line", Problem::NotAChoice));
@@ -190,21 +188,6 @@ fn pass_id(asked: &Asked) -> Result<Uuid> {
     let mut bytes = [0; 16];
     bytes.copy_from_slice(&drawn[..16]);
     Ok(uuid::Builder::from_custom_bytes(bytes).into_uuid())
-}
-
-pub(super) fn check_time(at: OffsetDateTime, now: OffsetDateTime, late_minutes: i32) -> Result<()> {
-    if micros(at) > micros(now + AHEAD) {
-        return Err(Error::field("happened_at", Problem::InTheFuture));
-    }
-    if at < now - Duration::minutes(late_minutes.into()) {
-        return Err(Error::field(
-            "happened_at",
-            Problem::TooLate {
-                minutes: late_minutes,
-            },
-        ));
-    }
-    Ok(())
 }
 
 /// What a pass does to each bath it went through. A bath that no paper uses up is

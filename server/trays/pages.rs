@@ -191,7 +191,7 @@ fn mix_in_tray(
     Some(MixInTray {
         id: mix.id.to_string(),
         product_id: mix.product_id.map(|id| id.to_string()),
-        product: verdicts::mix_name(mix),
+        product: verdicts::mix_name(mix.product_name.as_deref()),
         dilution: numbers.dilution(mix.parts_thousandths),
         litres: numbers.volume(mix.charged_ul),
         depth: figures.depth.clone(),

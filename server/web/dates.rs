@@ -124,6 +124,12 @@ impl Zone {
         self.moment(at, "%A %-d %B %Y, %H:%M:%S")
     }
 
+    /// `Thu 26 Nov 2026, 21:10`: for what is read on another day too.
+    #[must_use]
+    pub fn minute_in_full(&self, at: OffsetDateTime) -> Moment {
+        self.moment(at, "%a %-d %b %Y, %H:%M")
+    }
+
     /// `Thu 26 Nov 2026`.
     #[must_use]
     pub fn day(&self, at: OffsetDateTime) -> Moment {

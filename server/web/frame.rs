@@ -1,16 +1,22 @@
 //! What a request says about the frame of its page, and the shell made of it.
+//!
+//! A frame that is extracted after a permit also knows what is around the page: it
+//! comes after it in every handler's signature. A page that is kept for several
+//! readers takes a `KeptFrame` instead, which asks nothing.
 
 use std::convert::Infallible;
 
 use axum::extract::FromRequestParts;
 use axum::http::request::Parts;
 
+use super::around::{Around, around};
 use crate::app::App;
+use crate::database::Scope;
 use crate::identity::sessions::cookie;
 use crate::identity::{Membership, Permit, Person};
 use crate::rights::{
     KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeBench,
-    SeeMembers, SeePapers, SeeProducts, SeeRoom,
+    SeeHandover, SeeMembers, SeePapers, SeeProducts, SeeRoom,
 };
 use crate::web::shell::{Display, Place, RoomName, Shell};
 
@@ -23,13 +29,34 @@ pub struct Frame {
     base: String,
     here: String,
     display: Display,
+    around: Option<Around>,
 }
 
 impl FromRequestParts<App> for Frame {
     type Rejection = Infallible;
 
     async fn from_request_parts(parts: &mut Parts, app: &App) -> Result<Self, Infallible> {
-        Ok(Self::of(parts, app))
+        let frame = Self::of(parts, app);
+        let Some(scope) = parts.extensions.get::<Scope>().copied() else {
+            return Ok(frame);
+        };
+        let around = around(app, scope, &parts.method).await;
+        Ok(Self {
+            around: Some(around),
+            ..frame
+        })
+    }
+}
+
+/// The frame of a page that is kept: what is its reader's own stays out of it.
+#[derive(Clone, Debug)]
+pub struct KeptFrame(pub Frame);
+
+impl FromRequestParts<App> for KeptFrame {
+    type Rejection = Infallible;
+
+    async fn from_request_parts(parts: &mut Parts, app: &App) -> Result<Self, Infallible> {
+        Ok(Self(Frame::of(parts, app)))
     }
 }
 
@@ -42,6 +69,7 @@ impl Frame {
             base: app.address().base().to_owned(),
             here: here.map_or_else(|| "/".to_owned(), |here| here.as_str().to_owned()),
             display: cookie(&parts.headers, "display").map_or(Display::Day, Display::named),
+            around: None,
         }
     }
 
@@ -76,9 +104,12 @@ impl Frame {
     /// The shell of a room's page.
     #[must_use]
     pub fn shell_in<R: Right>(&self, permit: &Permit<R>, place: Option<Place>) -> Shell {
+        let around = self.around.clone();
         Shell {
             person: Some(permit.person().name.clone()),
             place,
+            unread: around.as_ref().map(|around| around.unread),
+            off: around.map_or_else(Vec::new, |around| around.off),
             ..self.shell_for_role(permit.membership())
         }
     }
@@ -105,12 +136,14 @@ fn places(role: Role) -> Vec<Place> {
         (Place::Board, LookAtBoard::ROW),
         (Place::NoteSheets, NoteSheets::ROW),
         (Place::Notices, ReadNotices::ROW),
+        (Place::Outages, LookAtBoard::ROW),
         (Place::Book, ReadBook::ROW),
         (Place::Members, SeeMembers::ROW),
         (Place::Bench, SeeBench::ROW),
         (Place::Products, SeeProducts::ROW),
         (Place::Papers, SeePapers::ROW),
         (Place::Settings, SeeRoom::ROW),
+        (Place::Handover, SeeHandover::ROW),
         (Place::Checkpoints, SealBook::ROW),
         (Place::Tokens, KeepTokens::ROW),
     ];

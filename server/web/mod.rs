@@ -1,6 +1,9 @@
 //! What all pages share: the shell around them, style sheets and script, form
-//! fields, drawings, dates and numbers. Imports no noun.
+//! fields, drawings, dates and numbers. Imports no noun but for what every page of a
+//! room says beside its own matter.
 
+/// What every page of a room says beside its own matter.
+pub mod around;
 /// Style sheets and script, embedded, under names that change with their content.
 pub mod assets;
 /// Instants in words of the room's zone, and local times back to instants.

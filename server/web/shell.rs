@@ -86,6 +86,8 @@ pub enum Place {
     Settings,
     Checkpoints,
     Tokens,
+    Outages,
+    Handover,
 }
 
 impl Place {
@@ -104,6 +106,8 @@ impl Place {
             Self::Settings => "/settings",
             Self::Checkpoints => "/checkpoints",
             Self::Tokens => "/tokens",
+            Self::Outages => "/outages",
+            Self::Handover => "/handover",
         }
     }
 
@@ -112,6 +116,15 @@ impl Place {
     pub fn is_at_hand(self) -> bool {
         matches!(self, Self::Board | Self::NoteSheets | Self::Notices)
     }
+}
+
+/// Something that is off in the room, as every page of it says.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Off {
+    /// What, and since when.
+    pub head: String,
+    /// What to do.
+    pub advice: String,
 }
 
 /// What `templates/base.html` needs; every page view has one in `shell`.
@@ -135,6 +148,9 @@ pub struct Shell {
     pub place: Option<Place>,
     /// Notices not yet read; none on a page kept for several readers.
     pub unread: Option<u32>,
+    /// What is off in the room now, each with what to do; on a kept page as well, for
+    /// it changes by an entry.
+    pub off: Vec<Off>,
     /// What was just done, once.
     pub flash: Option<String>,
     /// Names the build, for the footer and the board's ETag.

@@ -5,6 +5,7 @@ use sqlx::PgConnection;
 use time::Duration;
 use uuid::Uuid;
 use wetside::bench::actions::{NewTray, set_tray};
+use wetside::handover::actions::{NewHandover, open};
 use wetside::identity::accounts::NewAccount;
 use wetside::identity::names::LogInName;
 use wetside::identity::passwords::Password;
@@ -12,7 +13,9 @@ use wetside::identity::secret::Secret;
 use wetside::identity::{Person, permit_for, tokens};
 use wetside::logbook::{Asked, Author, Book};
 use wetside::members::{self, actions};
-use wetside::rights::{Invite, KeepBench, KeepMembers, Role, SeeRoom};
+use wetside::outages::What;
+use wetside::outages::actions::{NewOutage, begin};
+use wetside::rights::{HandOver, Invite, KeepBench, KeepMembers, NoteOutages, Role, SeeRoom};
 
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
 
@@ -33,6 +36,8 @@ pub(crate) struct House {
     note_id: Uuid,
     link: Uuid,
     checkpoint: String,
+    outage: Uuid,
+    handover: Uuid,
 }
 
 impl House {
@@ -55,7 +60,11 @@ impl House {
             ("steward", Some(cast.steward.clone())),
             ("treasurer", Some(cast.treasurer.clone())),
         ];
+        let outage = fan_off(&stage).await;
+        let handover = handed_over(&stage, suspended.id).await;
         Self {
+            outage,
+            handover,
             note: noted.seq,
             note_id: noted.id("pass").unwrap(),
             link: invitation(&stage).await,
@@ -91,6 +100,8 @@ impl House {
             ("{person}", self.spare.id.to_string()),
             ("{link}", self.link.to_string()),
             ("{file}", self.checkpoint.clone()),
+            ("{outage}", self.outage.to_string()),
+            ("{handover}", self.handover.to_string()),
             // Nobody's: those that are somebody's are tried where they are made.
             ("{token}", Uuid::nil().to_string()),
             ("{session}", Uuid::nil().to_string()),
@@ -112,6 +123,8 @@ impl House {
             ("classes/{id}", format!("classes/{}", bench.classes[0])),
             ("products/{id}", format!("products/{}", bench.product)),
             ("notes/{id}", format!("notes/{}", self.note_id)),
+            ("outages/{id}", format!("outages/{}", self.outage)),
+            ("handovers/{id}", format!("handovers/{}", self.handover)),
         ];
         filled(pattern, &by_name)
     }
@@ -236,6 +249,28 @@ async fn invitation(stage: &Stage) -> Uuid {
         .fetch_one(&mut stage.installation.db().await)
         .await
         .unwrap()
+}
+
+/// The fan went off.
+async fn fan_off(stage: &Stage) -> Uuid {
+    let permit = stage.permit::<NoteOutages>(&stage.cast.member).await;
+    let new = NewOutage {
+        what: What::Fan,
+        space_id: None,
+        happened_at_us: None,
+    };
+    let app = &stage.installation.app;
+    let done = begin(app, &permit.unwrap(), new_key(), new).await.unwrap();
+    done.id("outage").unwrap()
+}
+
+/// The steward hands over to somebody, who has not confirmed it.
+async fn handed_over(stage: &Stage, to_person_id: Uuid) -> Uuid {
+    let permit = stage.permit::<HandOver>(&stage.cast.steward).await;
+    let new = NewHandover { to_person_id };
+    let app = &stage.installation.app;
+    let done = open(app, &permit.unwrap(), new_key(), new).await.unwrap();
+    done.id("handover").unwrap()
 }
 
 /// Suspends somebody, seals the book, and answers the checkpoint's file.

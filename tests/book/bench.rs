@@ -1,5 +1,5 @@
 //! A book with entries of every kind: two trays, two mixes, notes, one taken
-//! back, one mix discarded.
+//! back, one mix discarded, the fan off and on again, the room handed over.
 
 use uuid::Uuid;
 use wetside::bench::{
@@ -7,9 +7,11 @@ use wetside::bench::{
 };
 use wetside::darkroom::state::Origin;
 use wetside::error::Result;
+use wetside::handover::{HandedOver, HandoverOpened, HandoverWithdrawn, Part, digest};
 use wetside::logbook::Book;
-use wetside::members::Joined;
+use wetside::members::{self, Joined};
 use wetside::mixes::{Discarded, FrozenCapacity, Mixed, RULES, Stand, Storage, Why};
+use wetside::outages::{OutageBegan, OutageEnded, What};
 use wetside::papers;
 use wetside::products;
 use wetside::rights::Role;
@@ -17,7 +19,7 @@ use wetside::sheets::{NoteUndone, Noted, Wear};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 48;
+pub(crate) const ENTRIES: i64 = 55;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -69,7 +71,9 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     };
     book.append(&discarded).await?;
     super::mixes::write(book, printer, &mixes[0], gone).await?;
-    furnish(book, line.id, first.paper_class_id).await
+    furnish(book, line.id, first.paper_class_id).await?;
+    outages(book).await?;
+    handovers(book, printer).await
 }
 
 /// What stands around the trays, and prints in the wash.
@@ -109,6 +113,64 @@ async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Re
     book.append(&joined).await?;
     book.append(&WashEmptied { line_id }).await?;
     book.append(&joined).await?;
+    Ok(())
+}
+
+/// The fan was off, and the power is.
+async fn outages(book: &mut Book<'_>) -> Result<()> {
+    for what in [What::Fan, What::Power] {
+        let began = OutageBegan {
+            outage_id: book.new_id(),
+            what,
+            space_id: None,
+        };
+        book.append(&began).await?;
+        if what == What::Fan {
+            let ended = OutageEnded {
+                outage_id: began.outage_id,
+                what,
+                space_id: None,
+            };
+            book.append(&ended).await?;
+        }
+    }
+    Ok(())
+}
+
+/// One handover that was taken back, one that was confirmed.
+async fn handovers(book: &mut Book<'_>, from: Uuid) -> Result<()> {
+    let stewards = members::members(book.tx(), 0).await?;
+    let to = stewards.iter().find(|member| member.role == Role::Steward);
+    let to = to.unwrap().person;
+    for is_confirmed in [false, true] {
+        let parts = vec![Part {
+            heading: "Off now".to_owned(),
+            lines: vec!["The power.".to_owned()],
+        }];
+        let opened = HandoverOpened {
+            handover_id: book.new_id(),
+            from_person_id: from,
+            to_person_id: to,
+            parts,
+        };
+        book.append(&opened).await?;
+        if is_confirmed {
+            let done = HandedOver {
+                handover_id: opened.handover_id,
+                from_person_id: from,
+                to_person_id: to,
+                parts_sha256: digest(&opened.parts)?,
+            };
+            book.append(&done).await?;
+        } else {
+            let withdrawn = HandoverWithdrawn {
+                handover_id: opened.handover_id,
+                from_person_id: from,
+                to_person_id: to,
+            };
+            book.append(&withdrawn).await?;
+        }
+    }
     Ok(())
 }
 

@@ -10,6 +10,7 @@ use wetside::bench::{
     BottleSet, FinishingSet, LineSet, SpaceSet, TraySet, WashEmptied, WashJoined,
 };
 use wetside::book::checkpoints;
+use wetside::handover::{HandedOver, HandoverOpened, HandoverWithdrawn};
 use wetside::kinds::KINDS;
 use wetside::logbook::Kind;
 use wetside::logbook::chain::{Link, hash};
@@ -18,6 +19,7 @@ use wetside::logbook::verify::{verify, verify_all};
 use wetside::logbook::verify_report::Finding;
 use wetside::members::Joined;
 use wetside::mixes::{Discarded, Mixed};
+use wetside::outages::{OutageBegan, OutageEnded};
 use wetside::papers::PaperClassSet;
 use wetside::products::ProductSet;
 use wetside::rooms::RoomOpened;
@@ -37,8 +39,10 @@ async fn an_untouched_book_verifies_clean() {
     assert_eq!(report.entries, ENTRIES, "{report}");
     assert_eq!(
         report.to_string(),
-        "Room ours: 25 entries, not sealed; 1..25 rest on this database alone.\n  \
-         Everything agrees."
+        format!(
+            "Room ours: {ENTRIES} entries, not sealed; 1..{ENTRIES} rest on this database \
+             alone.\n  Everything agrees."
+        )
     );
 }
 
@@ -259,14 +263,17 @@ async fn a_tail_written_anew_is_caught_by_the_checkpoint_alone() {
     let report = library.verify().await;
     assert!(report.is_clean(), "{report}");
     let says = report.to_string();
-    assert!(says.contains("sealed up to 25 by"), "{says}");
+    let sealed = format!("sealed up to {ENTRIES} by");
+    assert!(says.contains(&sealed), "{says}");
+    let behind = ENTRIES + 1;
     assert!(
-        says.contains("26..26 rest on this database alone"),
+        says.contains(&format!("{behind}..{behind} rest on this database alone")),
         "{says}"
     );
     restore(&mut db).await;
 
-    rewrite_from(&mut db, library.room, 23).await;
+    // The last entries, which left nobody in the rows.
+    rewrite_from(&mut db, library.room, ENTRIES - 2).await;
     let report = library.verify().await;
     let seqs: Vec<_> = report.findings.iter().map(Finding::seq).collect();
     assert_eq!(seqs, [Some(ENTRIES)], "{report}");
@@ -376,6 +383,11 @@ async fn an_entry_of_an_unknown_kind_is_verified_in_the_chain_and_named() {
         Kind::of::<Mixed>(),
         Kind::of::<Noted>(),
         Kind::of::<NoteUndone>(),
+        Kind::of::<OutageBegan>(),
+        Kind::of::<OutageEnded>(),
+        Kind::of::<HandoverOpened>(),
+        Kind::of::<HandedOver>(),
+        Kind::of::<HandoverWithdrawn>(),
     ];
     let report = verify(&library.owner, KNOWN, &library.vault, library.room)
         .await

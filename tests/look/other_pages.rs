@@ -2,9 +2,12 @@
 
 use askama::Template;
 use wetside::emergency::views::{EmergencyPage, Precaution, RoomHelp};
+use wetside::handover::Part;
+use wetside::handover::views::{HandoverPage, Stands};
+use wetside::outages::views::{OffRow, OutageForm, OutagesPage};
 use wetside::rooms::views::{ClosedRoomPage, SettingsForm, SettingsPage};
 use wetside::web::fields::{Choice, Problems};
-use wetside::web::shell::{Place, Shell};
+use wetside::web::shell::{Off, Place, Shell};
 use wetside::web::views::{ConfirmPage, ErrorPage, SafelightPage, Trouble};
 
 use super::bench_pages::moment;
@@ -14,6 +17,8 @@ pub(crate) const PAGES: &[Page] = &[
     ("settings", settings),
     ("emergency", emergency),
     ("emergency-no-room", emergency_no_room),
+    ("outages", outages),
+    ("handover", handover),
     ("error-404", error_404),
     ("error-401", error_401),
     ("error-500", error_500),
@@ -39,6 +44,72 @@ fn emergency(shell: Shell) -> String {
             code: "P302+P352".to_owned(),
             text: "If on skin: wash with plenty of water.".to_owned(),
         }],
+    };
+    page.render().unwrap()
+}
+
+fn outages(shell: Shell) -> String {
+    let page = OutagesPage {
+        shell: Shell {
+            place: Some(Place::Outages),
+            ..shell
+        },
+        off: vec![OffRow {
+            id: "7".to_owned(),
+            sentence: "The fan has been off since 18:05.".to_owned(),
+            name: "fan",
+            said_by: "Said by Ines Vatry.".to_owned(),
+        }],
+        advice: "Leave the room, let air in, and come back when it is over.",
+        past: Vec::new(),
+        older: None,
+        whats: vec![
+            Choice::new("power", "The power").explained("Lamps and pumps"),
+            Choice::new("fan", "The fan"),
+        ],
+        days: vec![Choice::new("2026-11-26", "Thu 26 Nov 2026")],
+        form: OutageForm {
+            when: "earlier".to_owned(),
+            ..OutageForm::default()
+        },
+        problems: Problems::one("time", "That is in the future. Give the time it happened."),
+        may_note: true,
+    };
+    page.render().unwrap()
+}
+
+fn handover(shell: Shell) -> String {
+    let part = |heading: &str, lines: &[&str]| Part {
+        heading: heading.to_owned(),
+        lines: strings(lines),
+    };
+    let page = HandoverPage {
+        shell: Shell {
+            place: Some(Place::Handover),
+            off: vec![Off {
+                head: "The fan has been off since 18:05 Thu.".to_owned(),
+                advice: "Leave the room and let air in.".to_owned(),
+            }],
+            ..shell
+        },
+        id: "7".to_owned(),
+        sentence: "Ines Vatry hands over to Tomasz Orlen, who has not confirmed it yet.".to_owned(),
+        stands: Stands::ForYou,
+        opened: moment("Thu 26 Nov 2026, 18:05"),
+        opened_seq: 412,
+        confirmed_seq: None,
+        parts: vec![
+            part(
+                "Off now",
+                &["The fan has been off since Thu 26 Nov 2026, 18:05."],
+            ),
+            part("Not to be used", &[]),
+        ],
+        come: vec![part("Not to be used", &["First line, Developer: Replace."])],
+        gone: Vec::new(),
+        own_page: "#".to_owned(),
+        key: "key".to_owned(),
+        problems: Problems::none(),
     };
     page.render().unwrap()
 }

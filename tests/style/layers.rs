@@ -14,9 +14,11 @@ const NOUNS: &[&str] = &[
     "board",
     "book",
     "emergency",
+    "handover",
     "members",
     "mixes",
     "notices",
+    "outages",
     "papers",
     "products",
     "rooms",
@@ -63,9 +65,34 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "holds the boards that are kept",
     ),
     (
+        "server/web/around.rs",
+        &["notices", "outages", "rooms"],
+        "what every page of a room says beside its own matter",
+    ),
+    (
+        "server/web/messages/handover.rs",
+        &["outages"],
+        "words for what is off, in the list",
+    ),
+    (
+        "server/web/messages/outages.rs",
+        &["outages"],
+        "words for what is off",
+    ),
+    (
         "server/web/messages/entries.rs",
         NOUNS,
         "reads every entry into a sentence",
+    ),
+    (
+        "server/web/messages/mix_entries.rs",
+        &["mixes"],
+        "reads every entry about a mix into a sentence",
+    ),
+    (
+        "server/web/messages/readings.rs",
+        &["mixes"],
+        "words for what people find of mixes",
     ),
     (
         "server/web/messages/notices.rs",

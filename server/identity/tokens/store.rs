@@ -3,7 +3,7 @@
 use time::OffsetDateTime;
 use uuid::Uuid;
 
-use super::Token;
+use super::{GoodToken, Token};
 use crate::database::RoomTx;
 use crate::error::Result;
 use crate::identity::store::membership;
@@ -138,6 +138,32 @@ pub(super) async fn of_person(tx: &mut RoomTx, person: Uuid) -> Result<Vec<Token
         "#,
         room,
         person
+    )
+    .fetch_all(tx.db())
+    .await?;
+    Ok(tokens)
+}
+
+pub(super) async fn good_in(tx: &mut RoomTx, now: OffsetDateTime) -> Result<Vec<GoodToken>> {
+    let room = tx.room();
+    let tokens = sqlx::query_as!(
+        GoodToken,
+        r#"
+        select t.name, p.name as person_name, t.scopes, t.expires_at
+        from token t
+        join person p on p.id = t.person_id
+        join membership m on m.room_id = t.room_id and m.person_id = t.person_id
+        where t.room_id = $1
+            and t.revoked_at is null
+            and t.expires_at > $2
+            and m.suspended_at is null
+            and m.ended_at is null
+            and p.suspended_at is null
+        order by p.name, t.name, t.id
+        limit 1000
+        "#,
+        room,
+        now
     )
     .fetch_all(tx.db())
     .await?;

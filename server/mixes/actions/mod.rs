@@ -25,10 +25,10 @@ use crate::darkroom::age::oxidising_life;
 use crate::darkroom::incompatibility::{
     Groups, Liquid, Pour, judge_pour, judge_pour_of_one_product,
 };
-use crate::darkroom::noting::{NoteRefused, may_note};
 use crate::darkroom::quantities::{Area, Microlitres, Moment, Seconds, TenthsMm};
 use crate::darkroom::state::MixState;
 use crate::error::{Error, Result};
+use crate::input;
 use crate::logbook::Book;
 use crate::problem::Problem;
 use crate::products::{self, Kind, Place};
@@ -274,13 +274,10 @@ pub(crate) fn happened(
     let Some(at) = happened_at_us else {
         return Ok(None);
     };
-    let minutes = settings.late_note_minutes;
-    let window = Seconds::new(i64::from(minutes) * 60).map_err(Error::fault)?;
-    match may_note(Moment::new(at), Moment::new(micros(now)), window) {
-        Ok(()) => Ok(Some(moment(at))),
-        Err(NoteRefused::Future) => Err(Error::field("happened_at", Problem::InTheFuture)),
-        Err(NoteRefused::TooLate) => Err(Error::field("happened_at", Problem::TooLate { minutes })),
-    }
+    let at = moment(at);
+    input::happened(at, now, settings.late_note_minutes)
+        .map_err(|problem| Error::field("happened_at", problem))?;
+    Ok(Some(at))
 }
 
 /// A mix to do something with, and when that happened.

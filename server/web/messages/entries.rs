@@ -8,16 +8,19 @@ use uuid::Uuid;
 
 use crate::bench::{BottleSet, FinishingSet, LineSet, SpaceSet, TraySet, WashEmptied, WashJoined};
 use crate::book::names::Names;
+use crate::handover::{HandedOver, HandoverOpened, HandoverWithdrawn};
 use crate::logbook::Entry;
 use crate::members::{
     AccessEnded, InvitationRevoked, Invited, Joined, ResetLinkMade, Restored, RoleChanged,
     Suspended,
 };
+use crate::outages::{OutageBegan, OutageEnded};
 use crate::papers::{PaperClassSet, SheetSizeSet};
 use crate::products::ProductSet;
-use crate::rights::Role;
 use crate::rooms::{Demo, RoomClosed, RoomOpened, RoomReopened, RoomSettingsChanged};
 use crate::sheets::{FilmNoted, NoteUndone, Noted};
+use crate::web::messages::outages::name as what;
+use crate::web::messages::people::role;
 use crate::web::numbers::Numbers;
 
 /// What a sentence is made with beside the entry itself.
@@ -104,6 +107,21 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
     (NoteUndone::KIND, |text, telling| {
         say(text, telling, note_undone)
     }),
+    (OutageBegan::KIND, |text, telling| {
+        say(text, telling, outage_began)
+    }),
+    (OutageEnded::KIND, |text, telling| {
+        say(text, telling, outage_ended)
+    }),
+    (HandoverOpened::KIND, |text, telling| {
+        say(text, telling, handover_opened)
+    }),
+    (HandedOver::KIND, |text, telling| {
+        say(text, telling, handed_over)
+    }),
+    (HandoverWithdrawn::KIND, |text, telling| {
+        say(text, telling, handover_withdrawn)
+    }),
 ];
 
 /// The sentences of every noun.
@@ -178,15 +196,6 @@ fn room_closed(_: &RoomClosed, _: Telling<'_>) -> String {
 
 fn room_reopened(_: &RoomReopened, _: Telling<'_>) -> String {
     "The room was opened again.".to_owned()
-}
-
-fn role(role: Role) -> &'static str {
-    match role {
-        Role::Member => "member",
-        Role::Trained => "trained member",
-        Role::Steward => "steward",
-        Role::Treasurer => "treasurer",
-    }
 }
 
 fn joined(entry: &Joined, telling: Telling<'_>) -> String {
@@ -375,4 +384,39 @@ fn note_undone(entry: &NoteUndone, telling: Telling<'_>) -> String {
         "" => format!("{undone}."),
         reason => format!("{undone}: {}.", reason.trim_end_matches('.')),
     }
+}
+
+fn outage_began(entry: &OutageBegan, _: Telling<'_>) -> String {
+    format!("The {} went off.", what(entry.what))
+}
+
+fn outage_ended(entry: &OutageEnded, _: Telling<'_>) -> String {
+    format!("The {} was on again.", what(entry.what))
+}
+
+fn handover_opened(entry: &HandoverOpened, telling: Telling<'_>) -> String {
+    let (from, to) = (entry.from_person_id, entry.to_person_id);
+    format!(
+        "{} hands the room over to {}.",
+        telling.name(from),
+        telling.name(to)
+    )
+}
+
+fn handed_over(entry: &HandedOver, telling: Telling<'_>) -> String {
+    let (from, to) = (entry.from_person_id, entry.to_person_id);
+    format!(
+        "{} took the room over from {} and confirmed the list.",
+        telling.name(to),
+        telling.name(from)
+    )
+}
+
+fn handover_withdrawn(entry: &HandoverWithdrawn, telling: Telling<'_>) -> String {
+    let (from, to) = (entry.from_person_id, entry.to_person_id);
+    format!(
+        "The handover from {} to {} was taken back.",
+        telling.name(from),
+        telling.name(to)
+    )
 }

@@ -34,6 +34,15 @@ fn known(notice: &Notice) -> String {
                  the report of wetside verify."
             )
         }
+        Notice::HandoverWaits { from, .. } => {
+            format!("{from} hands this room over to you. Read the list, then confirm it.")
+        }
+        Notice::HandoverConfirmed { to, .. } => {
+            format!("{to} has confirmed the list: the room is handed over.")
+        }
+        Notice::HandoverWithdrawn { by, .. } => {
+            format!("{by} has taken back a handover of this room that you were part of.")
+        }
     }
 }
 
@@ -46,6 +55,11 @@ pub fn link(told: &Told) -> Option<String> {
             None => "/checkpoints".to_owned(),
         }),
         Told::Known(Notice::PrintsInDoubt { reading, .. }) => Some(format!("/book/{reading}")),
+        Told::Known(
+            Notice::HandoverWaits { handover, .. }
+            | Notice::HandoverConfirmed { handover, .. }
+            | Notice::HandoverWithdrawn { handover, .. },
+        ) => Some(format!("/handovers/{handover}")),
         Told::Unknown(_) => None,
     }
 }

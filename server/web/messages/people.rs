@@ -1,5 +1,18 @@
 //! Words about people, their accounts and what others did to them.
 
+use crate::rights::Role;
+
+/// What somebody is in a room, in the middle of a sentence.
+#[must_use]
+pub const fn role(role: Role) -> &'static str {
+    match role {
+        Role::Member => "member",
+        Role::Trained => "trained member",
+        Role::Steward => "steward",
+        Role::Treasurer => "treasurer",
+    }
+}
+
 /// That a link for one's new password was made: by whom, when, and whether it was used.
 #[must_use]
 pub fn reset_link_made(by: Option<&str>, at: &str, used_at: Option<&str>) -> String {

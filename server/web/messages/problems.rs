@@ -83,6 +83,12 @@ fn about_people(problem: &Problem) -> Option<String> {
             "This link was used, was taken back or is too old. Ask whoever gave it to you for a \
              new one."
         }
+        Problem::HandoverWaits => {
+            "You hand this room over to somebody already. Wait until it is confirmed, or take it \
+             back first."
+        }
+        Problem::NotTheSuccessor => "Only the steward whom the handover names can confirm it.",
+        Problem::HandoverEnded => "This handover was confirmed or taken back before.",
         Problem::RoomClosed => "This room is closed: it can be read and takes no more entries.",
         _ => return None,
     };
@@ -182,6 +188,9 @@ fn of_the_tray(problem: &Problem) -> &'static str {
         }
         Problem::StewardOnly => "Only a steward mixes this product. Ask one.",
         Problem::Retired => "This is used no more. Choose another one.",
+        Problem::OffAlready => "The book has this as off already. Say that it is over first.",
+        Problem::OnAgainAlready => "Somebody has said already that this is over.",
+        Problem::EndsBeforeItBegan => "That is before it went off. Give the time it was on again.",
         Problem::AlreadyUndone => "This was undone before.",
         Problem::MixGone => {
             "This mix stands there no more. Look at the board, and begin with what stands there \

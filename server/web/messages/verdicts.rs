@@ -3,7 +3,6 @@
 use crate::clock::moment;
 use crate::darkroom::state::CheckKind;
 use crate::darkroom::verdict::{Judgement, Measure, Reason, Verdict};
-use crate::mixes::Mix;
 use crate::web::dates::Zone;
 use crate::web::drawing::Standing;
 use crate::web::numbers::Numbers;
@@ -151,9 +150,8 @@ pub fn change(judgement: &Judgement, zone: &Zone) -> Option<String> {
 
 /// What a mix is called: its product, or that nobody can name it.
 #[must_use]
-pub fn mix_name(mix: &Mix) -> String {
-    let unknown = || "Unknown liquid".to_owned();
-    mix.product_name.clone().unwrap_or_else(unknown)
+pub fn mix_name(product: Option<&str>) -> String {
+    product.unwrap_or("Unknown liquid").to_owned()
 }
 
 /// The left end of the rule of capacity.

@@ -1,0 +1,261 @@
+//! The list of what is open in a room.
+//!
+//! A part is a row of [`PARTS`]: its heading, and a function from [`Ground`] to
+//! lines. A noun that has something to hand over adds what it exports to `Ground`
+//! and a row here. Lines name whole days and times, so that a line changes only
+//! when the thing does.
+
+use data_encoding::HEXLOWER;
+use sha2::{Digest, Sha256};
+use time::OffsetDateTime;
+
+use super::Part;
+use crate::app::App;
+use crate::board::{LineNow, TrayNow, lines_now};
+use crate::book::{Verified, checkpoints, last_verified};
+use crate::clock::moment;
+use crate::darkroom::verdict::Verdict;
+use crate::database::RoomTx;
+use crate::error::Result;
+use crate::identity::links::{self, OpenLink};
+use crate::identity::tokens::{self, GoodToken};
+use crate::logbook::checkpoint::Checkpoint;
+use crate::members::{self, Member};
+use crate::outages::{self, Outage};
+use crate::products::{self, Product};
+use crate::rights::Role;
+use crate::rooms::{self, Settings};
+use crate::web::dates::Zone;
+use crate::web::messages::handover as words;
+use crate::web::messages::verdicts;
+
+/// Everything the list is made from.
+pub(super) struct Ground {
+    pub(super) settings: Settings,
+    zone: Zone,
+    lines: Vec<LineNow>,
+    products: Vec<Product>,
+    off: Vec<Outage>,
+    links: Vec<OpenLink>,
+    tokens: Vec<GoodToken>,
+    pub(super) members: Vec<Member>,
+    sealed: Option<Checkpoint>,
+    verified: Option<Verified>,
+}
+
+impl Ground {
+    /// Reads it; `sealed` is the book's last checkpoint, which lies outside the
+    /// database.
+    pub(super) async fn read(
+        tx: &mut RoomTx,
+        now: OffsetDateTime,
+        sealed: Option<Checkpoint>,
+    ) -> Result<Self> {
+        let settings = rooms::settings(tx).await?;
+        Ok(Self {
+            zone: settings.time_zone()?,
+            lines: lines_now(tx, now, &settings).await?,
+            products: products::products(tx).await?,
+            off: outages::open(tx).await?,
+            links: links::open_in(tx, now).await?,
+            tokens: tokens::good_in(tx, now).await?,
+            members: everyone(tx).await?,
+            sealed,
+            verified: last_verified(tx).await?,
+            settings,
+        })
+    }
+
+    /// The list.
+    pub(super) fn parts(&self) -> Vec<Part> {
+        let part = |(heading, lines): &(&str, Lines)| Part {
+            heading: (*heading).to_owned(),
+            lines: lines(self),
+        };
+        PARTS.iter().map(part).collect()
+    }
+
+    fn day_and_time(&self, at: OffsetDateTime) -> String {
+        self.zone.minute_in_full(at).words
+    }
+
+    fn trays(&self) -> impl Iterator<Item = (&LineNow, &TrayNow)> {
+        let trays = |line| -> Vec<(&LineNow, &TrayNow)> {
+            let line: &LineNow = line;
+            line.trays.iter().map(|tray| (line, tray)).collect()
+        };
+        self.lines.iter().flat_map(trays)
+    }
+}
+
+/// The last checkpoint that counts.
+pub(super) async fn last_sealed(app: &App, room: uuid::Uuid) -> Result<Option<Checkpoint>> {
+    let shelf = checkpoints::shelf(app, room).await?;
+    Ok(shelf.checkpoints.into_iter().max_by_key(|mark| mark.at_us))
+}
+
+/// Everyone of the room, however many there are.
+async fn everyone(tx: &mut RoomTx) -> Result<Vec<Member>> {
+    let mut all: Vec<Member> = Vec::new();
+    loop {
+        let after = all.last().map_or(0, |member| member.member_number);
+        let more = members::members(tx, after).await?;
+        if more.is_empty() {
+            return Ok(all);
+        }
+        all.extend(more);
+    }
+}
+
+/// Lines of one part.
+type Lines = fn(&Ground) -> Vec<String>;
+
+/// The parts, in the order of the sheet.
+const PARTS: &[(&str, Lines)] = &[
+    (words::OFF, off),
+    (words::NOT_TO_USE, not_to_use),
+    (words::STANDING, standing),
+    (words::NO_SAFETY_DATA, no_safety_data),
+    (words::NOT_ON_FILE, not_on_file),
+    (words::PEOPLE, people),
+    (words::LINKS, open_links),
+    (words::TOKENS, good_tokens),
+    (words::BOOK, the_book),
+];
+
+fn off(ground: &Ground) -> Vec<String> {
+    let off = ground.off.iter();
+    off.map(|off| words::off(off.what, &ground.day_and_time(off.began_at)))
+        .collect()
+}
+
+/// Trays that nobody is to print through: used up, failed, contaminated, unknown.
+fn not_to_use(ground: &Ground) -> Vec<String> {
+    ground
+        .trays()
+        .filter(|(_, now)| matches!(now.judgement.verdict, Verdict::Replace | Verdict::Unknown))
+        .map(|(line, now)| {
+            let word = verdicts::word(now.judgement.verdict);
+            words::not_to_use(&line.line.name, &now.tray.name, word)
+        })
+        .collect()
+}
+
+fn standing(ground: &Ground) -> Vec<String> {
+    let numbers = ground.settings.numbers();
+    ground
+        .trays()
+        .filter_map(|(line, now)| {
+            let mix = now.mix.as_ref()?;
+            let dilution = numbers.dilution(mix.parts_thousandths);
+            let litres = numbers.litres(mix.charged_ul);
+            let mixed = ground.day_and_time(mix.mixed_at);
+            let name = verdicts::mix_name(mix.product_name.as_deref());
+            let what = format!("{name} {dilution}, {litres}");
+            let word = verdicts::word(now.judgement.verdict);
+            Some(words::standing(
+                (&line.line.name, &now.tray.name),
+                &what,
+                &mixed,
+                word,
+            ))
+        })
+        .collect()
+}
+
+fn no_safety_data(ground: &Ground) -> Vec<String> {
+    let products = ground.products.iter();
+    products
+        .filter(|product| !product.is_retired && product.data_sheet_on.is_none())
+        .map(|product| product.name.clone())
+        .collect()
+}
+
+/// What the page for emergencies lacks.
+fn not_on_file(ground: &Ground) -> Vec<String> {
+    let help = &ground.settings.emergency;
+    [
+        (&help.number, words::EMERGENCY_NUMBER),
+        (&help.poison_centre, words::POISON_CENTRE),
+        (&help.address, words::ADDRESS),
+        (&help.contacts, words::CONTACTS),
+        (&help.eyewash, words::EYEWASH),
+        (&help.data_sheets, words::DATA_SHEETS),
+    ]
+    .into_iter()
+    .filter(|(text, _)| text.trim().is_empty())
+    .map(|(_, name)| name.to_owned())
+    .collect()
+}
+
+/// Who keeps the room, and who may not come in.
+fn people(ground: &Ground) -> Vec<String> {
+    let kept = |member: &&Member| {
+        let keeps = matches!(member.role, Role::Steward | Role::Treasurer);
+        member.ended_at.is_none() && (keeps || member.suspended_at.is_some())
+    };
+    let members = ground.members.iter().filter(kept);
+    members
+        .map(|member| words::person(&member.name, member.role, !member.is_active()))
+        .collect()
+}
+
+fn open_links(ground: &Ground) -> Vec<String> {
+    let links = ground.links.iter();
+    links
+        .map(|link| {
+            let ends = link.expires_at.map(|at| ground.day_and_time(at));
+            let what = words::link(link.role, link.person_name.as_deref());
+            words::open_link(&what, link.made_by.as_deref(), ends.as_deref())
+        })
+        .collect()
+}
+
+fn good_tokens(ground: &Ground) -> Vec<String> {
+    let tokens = ground.tokens.iter();
+    tokens
+        .map(|token| {
+            let until = ground.day_and_time(token.expires_at);
+            words::token(&token.name, &token.person_name, &token.scopes, &until)
+        })
+        .collect()
+}
+
+fn the_book(ground: &Ground) -> Vec<String> {
+    let sealed = ground.sealed.as_ref().map(|mark| {
+        let at = ground.day_and_time(moment(mark.at_us));
+        (mark.seq, at)
+    });
+    let verified = ground.verified.map(|last| {
+        let at = ground.day_and_time(last.at);
+        (at, last.findings)
+    });
+    vec![words::sealed(sealed), words::verified(verified)]
+}
+
+/// The digest of a list, as the entry that confirms it has it: of its JSON text,
+/// in lower-case hexadecimal.
+///
+/// # Errors
+/// A list that JSON cannot hold.
+pub fn digest(parts: &[Part]) -> Result<String> {
+    Ok(HEXLOWER.encode(&Sha256::digest(serde_json::to_vec(parts)?)))
+}
+
+/// What of one list is not in another: under its heading, in its order.
+pub(super) fn beyond(list: &[Part], other: &[Part]) -> Vec<Part> {
+    let has = |heading: &str, line: &String| {
+        let same = other.iter().filter(|part| part.heading == heading);
+        same.flat_map(|part| &part.lines).any(|known| known == line)
+    };
+    let rest = list.iter().map(|part| Part {
+        heading: part.heading.clone(),
+        lines: part
+            .lines
+            .iter()
+            .filter(|line| !has(&part.heading, line))
+            .cloned()
+            .collect(),
+    });
+    rest.filter(|part| !part.lines.is_empty()).collect()
+}
