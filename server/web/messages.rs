@@ -8,6 +8,7 @@ pub mod api;
 pub mod bench;
 pub mod desk;
 pub mod entries;
+pub mod lines;
 pub mod notices;
 pub mod people;
 pub mod problems;

@@ -5,6 +5,8 @@ use sqlx::PgConnection;
 use time::Duration;
 use uuid::Uuid;
 use wetside::bench::actions::{NewTray, set_tray};
+use wetside::bench::bottles::actions::{NewBottle, set_bottle};
+use wetside::bench::spaces::actions::{NewSpace, set_space};
 use wetside::identity::accounts::NewAccount;
 use wetside::identity::names::LogInName;
 use wetside::identity::passwords::Password;
@@ -29,6 +31,8 @@ pub(crate) struct House {
     pub(crate) spare: Person,
     /// Whose membership is suspended.
     pub(crate) suspended: Person,
+    bottle: Uuid,
+    space: Uuid,
     note: i64,
     note_id: Uuid,
     link: Uuid,
@@ -56,6 +60,8 @@ impl House {
             ("treasurer", Some(cast.treasurer.clone())),
         ];
         Self {
+            bottle: bottle(&stage).await,
+            space: space(&stage).await,
             note: noted.seq,
             note_id: noted.id("pass").unwrap(),
             link: invitation(&stage).await,
@@ -83,6 +89,9 @@ impl House {
             ("{tray}", bench.tray.to_string()),
             ("{mix}", bench.mix.to_string()),
             ("{line}", bench.line.to_string()),
+            ("{class}", bench.classes[0].to_string()),
+            ("{bottle}", self.bottle.to_string()),
+            ("{space}", self.space.to_string()),
             ("{product}", bench.product.to_string()),
             ("{dilution}", bench.dilution.to_string()),
             ("sizes/{id}", format!("sizes/{}", bench.size)),
@@ -106,6 +115,8 @@ impl House {
             ("{room}", self.stage.slug.clone()),
             ("lines/{id}", format!("lines/{}", bench.line)),
             ("trays/{id}", format!("trays/{}", bench.tray)),
+            ("bottles/{id}", format!("bottles/{}", self.bottle)),
+            ("spaces/{id}", format!("spaces/{}", self.space)),
             ("members/{id}", format!("members/{}", self.spare.id)),
             ("mixes/{id}", format!("mixes/{}", bench.mix)),
             ("sheet-sizes/{id}", format!("sheet-sizes/{}", bench.size)),
@@ -208,6 +219,34 @@ async fn empty_tray(stage: &Stage, line: Uuid) {
     };
     let app = &stage.installation.app;
     set_tray(app, &permit, new_key(), tray).await.unwrap();
+}
+
+/// A bottle that stands beside the trays.
+async fn bottle(stage: &Stage) -> Uuid {
+    let permit = stage.permit::<KeepBench>(&stage.cast.steward).await;
+    let bottle = NewBottle {
+        id: None,
+        name: "Brown".to_owned(),
+        holds_ul: 1_000_000,
+        is_retired: false,
+    };
+    let app = &stage.installation.app;
+    let set = set_bottle(app, &permit.unwrap(), new_key(), bottle).await;
+    set.unwrap().id("bottle").unwrap()
+}
+
+/// A space without lines.
+async fn space(stage: &Stage) -> Uuid {
+    let permit = stage.permit::<KeepBench>(&stage.cast.steward).await;
+    let space = NewSpace {
+        id: None,
+        name: "Cellar".to_owned(),
+        position: None,
+        is_retired: false,
+    };
+    let app = &stage.installation.app;
+    let set = set_space(app, &permit.unwrap(), new_key(), space).await;
+    set.unwrap().id("space").unwrap()
 }
 
 /// A member of the room who keeps the other one.
