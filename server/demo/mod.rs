@@ -2,6 +2,7 @@
 //! actions as everyone's, by a clock of its own that ends now.
 
 mod bench;
+mod finishing;
 mod people;
 
 use time::{Duration, OffsetDateTime};

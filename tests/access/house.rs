@@ -6,6 +6,7 @@ use time::Duration;
 use uuid::Uuid;
 use wetside::bench::actions::{NewTray, set_tray};
 use wetside::bench::bottles::actions::{NewBottle, set_bottle};
+use wetside::bench::finishing::actions::{Joining, NewFinishing, join_wash, set_finishing};
 use wetside::bench::spaces::actions::{NewSpace, set_space};
 use wetside::identity::accounts::NewAccount;
 use wetside::identity::names::LogInName;
@@ -14,7 +15,7 @@ use wetside::identity::secret::Secret;
 use wetside::identity::{Person, permit_for, tokens};
 use wetside::logbook::{Asked, Author, Book};
 use wetside::members::{self, actions};
-use wetside::rights::{Invite, KeepBench, KeepMembers, Role, SeeRoom};
+use wetside::rights::{Invite, KeepBench, KeepMembers, NoteSheets, Role, SeeRoom};
 
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
 
@@ -43,6 +44,7 @@ impl House {
     pub(crate) async fn furnish(stage: Stage) -> Self {
         let bench = stage.bench().await;
         empty_tray(&stage, bench.line).await;
+        wash(&stage, &bench).await;
         let noted = stage.note(&stage.cast.member, &bench, 0, 6).await.unwrap();
         let spare = somebody(&stage, "spare", stage.room, Role::Member).await;
         let suspended = somebody(&stage, "suspended", stage.room, Role::Steward).await;
@@ -219,6 +221,34 @@ async fn empty_tray(stage: &Stage, line: Uuid) {
     };
     let app = &stage.installation.app;
     set_tray(app, &permit, new_key(), tray).await.unwrap();
+}
+
+/// Times of the first class, and a print of it in the wash.
+async fn wash(stage: &Stage, bench: &Bench) {
+    let (line_id, paper_class_id) = (bench.line, bench.classes[0]);
+    let times = NewFinishing {
+        line_id,
+        paper_class_id,
+        fix_s: 60,
+        longest_fix_s: 120,
+        rinse_s: 30,
+        wash_aid_s: None,
+        wash_with_aid_s: None,
+        wash_without_aid_s: 300,
+        basis: "invented for this test".to_owned(),
+    };
+    let app = &stage.installation.app;
+    let permit = stage.permit::<KeepBench>(&stage.cast.steward).await;
+    let set = set_finishing(app, &permit.unwrap(), new_key(), times).await;
+    set.unwrap();
+    let print = Joining {
+        line_id,
+        paper_class_id,
+        had_wash_aid: false,
+    };
+    let permit = stage.permit::<NoteSheets>(&stage.cast.member).await;
+    let joined = join_wash(app, &permit.unwrap(), new_key(), print).await;
+    joined.unwrap();
 }
 
 /// A bottle that stands beside the trays.

@@ -35,7 +35,7 @@ async fn a_night_verifies_seals_and_plans_the_next_one() {
     assert_eq!(tick(&library.app).await.unwrap(), 0);
     assert_eq!(
         library
-            .count("verification where findings = 0 and entries = 25")
+            .count("verification where findings = 0 and entries = 31")
             .await,
         1
     );
@@ -45,7 +45,7 @@ async fn a_night_verifies_seals_and_plans_the_next_one() {
             .verify()
             .await
             .to_string()
-            .contains("sealed up to 25 by")
+            .contains("sealed up to 31 by")
     );
     let next = "work where (kind, due_at) in (
         ('verify_book', '2026-11-27 02:10Z'), ('seal_book', '2026-11-27 02:40Z'),
@@ -124,7 +124,7 @@ async fn a_job_that_fails_waits_and_is_left_for_its_next_time_in_the_end() {
             .verify()
             .await
             .to_string()
-            .contains("sealed up to 25 by")
+            .contains("sealed up to 31 by")
     );
 }
 

@@ -68,6 +68,11 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "reads every entry into a sentence",
     ),
     (
+        "server/web/messages/lines.rs",
+        &["bench"],
+        "words for what prints do in trays",
+    ),
+    (
         "server/web/messages/notices.rs",
         &["notices"],
         "reads every notice into a sentence",

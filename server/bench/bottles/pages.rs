@@ -12,6 +12,7 @@ use crate::bench::pages::shell;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::input::name;
+use crate::logbook::Done;
 use crate::problem::{Problem, Problems};
 use crate::rights::{KeepBench, Right, SeeBench};
 use crate::rooms::{self, Settings};
@@ -151,17 +152,24 @@ async fn add(
     Form(form): Form<BottleForm>,
 ) -> Result<Response> {
     let ground = Ground::read(&app, &permit).await?;
-    let outcome = match read(&form, None, &ground) {
-        Ok(new) => set_bottle(&app, &permit, read_key(&form.key)?, new).await,
-        Err(problems) => Err(Error::Invalid(problems)),
-    };
-    match outcome {
+    match set_as_typed(&app, &permit, &ground, None, &form).await {
         Ok(_) => Ok(back(&app, &permit)),
         Err(error) => {
             let problems = to_mend(error)?;
             mend(&list_page(&permit, &frame, &ground, form, &problems))
         }
     }
+}
+
+async fn set_as_typed(
+    app: &App,
+    permit: &Permit<KeepBench>,
+    ground: &Ground,
+    old: Option<&Bottle>,
+    form: &BottleForm,
+) -> Result<Done> {
+    let new = read(form, old, ground).map_err(Error::Invalid)?;
+    set_bottle(app, permit, read_key(&form.key)?, new).await
 }
 
 async fn form(
@@ -207,11 +215,8 @@ async fn change(
     Form(form): Form<BottleForm>,
 ) -> Result<Response> {
     let ground = Ground::read(&app, &permit).await?;
-    let outcome = match read(&form, Some(ground.bottle(id)?), &ground) {
-        Ok(new) => set_bottle(&app, &permit, read_key(&form.key)?, new).await,
-        Err(problems) => Err(Error::Invalid(problems)),
-    };
-    match outcome {
+    let old = ground.bottle(id)?;
+    match set_as_typed(&app, &permit, &ground, Some(old), &form).await {
         Ok(_) => Ok(back(&app, &permit)),
         Err(error) => {
             let problems = to_mend(error)?;

@@ -13,6 +13,7 @@ use crate::bench::{Line, lines};
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::input::name;
+use crate::logbook::Done;
 use crate::problem::Problems;
 use crate::rights::{KeepBench, Right, SeeBench};
 use crate::rooms::{self, Settings};
@@ -151,17 +152,23 @@ async fn add(
     Form(form): Form<SpaceForm>,
 ) -> Result<Response> {
     let ground = Ground::read(&app, &permit).await?;
-    let outcome = match read(&form, None) {
-        Ok(new) => set_space(&app, &permit, read_key(&form.key)?, new).await,
-        Err(problems) => Err(Error::Invalid(problems)),
-    };
-    match outcome {
+    match set_as_typed(&app, &permit, None, &form).await {
         Ok(_) => Ok(back(&app, &permit)),
         Err(error) => {
             let problems = to_mend(error)?;
             mend(&list_page(&permit, &frame, &ground, form, &problems))
         }
     }
+}
+
+async fn set_as_typed(
+    app: &App,
+    permit: &Permit<KeepBench>,
+    old: Option<&Space>,
+    form: &SpaceForm,
+) -> Result<Done> {
+    let new = read(form, old).map_err(Error::Invalid)?;
+    set_space(app, permit, read_key(&form.key)?, new).await
 }
 
 async fn form(
@@ -206,11 +213,8 @@ async fn change(
     Form(form): Form<SpaceForm>,
 ) -> Result<Response> {
     let ground = Ground::read(&app, &permit).await?;
-    let outcome = match read(&form, Some(ground.space(id)?)) {
-        Ok(new) => set_space(&app, &permit, read_key(&form.key)?, new).await,
-        Err(problems) => Err(Error::Invalid(problems)),
-    };
-    match outcome {
+    let old = ground.space(id)?;
+    match set_as_typed(&app, &permit, Some(old), &form).await {
         Ok(_) => Ok(back(&app, &permit)),
         Err(error) => {
             let problems = to_mend(error)?;
