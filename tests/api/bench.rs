@@ -89,6 +89,16 @@ async fn a_bottle_holds_what_a_bottle_can_hold() {
     assert_eq!(list[0]["holds_ul"], 1_000_000);
 }
 
+/// Times of a class: the wash after the wash aid, where it goes through one, and
+/// without it.
+fn times(class: &str, with: Option<i64>, without: i64) -> Value {
+    json!({
+        "paper_class_id": class, "fix_s": 60, "longest_fix_s": 300, "rinse_s": 30,
+        "wash_aid_s": with.map(|_| 600), "wash_with_aid_s": with,
+        "wash_without_aid_s": without, "basis": "invented for this test",
+    })
+}
+
 #[tokio::test]
 async fn the_wash_goes_on_from_the_last_print_that_joined() {
     let room = Room::open().await;
@@ -96,29 +106,17 @@ async fn the_wash_goes_on_from_the_last_print_that_joined() {
     let line = room.id_of("/bench/lines", "First line").await;
     let classes = room.list("/papers/classes").await;
     let class = |at: usize| classes[at]["id"].as_str().unwrap().to_owned();
-    let times = |class: &str, with: Value, without: i64| {
-        let aid = if with.is_null() {
-            json!(null)
-        } else {
-            json!(600)
-        };
-        json!({
-            "paper_class_id": class, "fix_s": 60, "longest_fix_s": 300, "rinse_s": 30,
-            "wash_aid_s": aid, "wash_with_aid_s": with, "wash_without_aid_s": without,
-            "basis": "invented for this test",
-        })
-    };
     let path = format!("/bench/lines/{line}/finishing");
     let wash = format!("/bench/lines/{line}/wash");
     let print = json!({ "paper_class_id": class(0) });
     let unknown = room.post(&member, &wash, &print).await;
     assert_eq!(unknown.fields(), ["paper_class_id"]);
-    let contrary = times(&class(0), json!(301), 300);
+    let contrary = times(&class(0), Some(301), 300);
     let answer = room.put(&room.steward, &path, &contrary).await;
     assert_eq!(answer.fields(), ["wash_with_aid_s"]);
     for new in [
-        times(&class(0), json!(null), 300),
-        times(&class(1), json!(1_200), 3_600),
+        times(&class(0), None, 300),
+        times(&class(1), Some(1_200), 3_600),
     ] {
         let answer = room.put(&room.steward, &path, &new).await;
         assert_eq!(answer.status, StatusCode::OK, "{}", answer.body);
