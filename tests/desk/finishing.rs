@@ -194,3 +194,60 @@ fn a_member_presses_and_a_treasurer_reads() {
         assert!(page.page().form("All prints are out of the wash").is_none());
     });
 }
+
+#[test]
+fn a_line_used_no_more_takes_no_print_and_keeps_its_page() {
+    scenario(async |stage| {
+        let (mut desk, classes) = timed(&stage).await;
+        let open = line_page(&mut desk).await;
+        let id = open.path.rsplit('/').next().unwrap().to_owned();
+        let page = desk.open(&format!("/bench/lines/{id}/retire")).await;
+        desk.send_on(&page, "Retire it", &[]).await;
+        // From a page that was open all the while.
+        let button = format!("My print is in the wash: {} washes 5 min", classes[0]);
+        let refused = desk.send(&open, &button, &[]).await.expect(422);
+        let said = refused.page().first(".summary").unwrap();
+        assert!(said.contains("used no more"), "{said}");
+        let page = desk.open(&format!("/lines/{id}")).await;
+        assert!(page.page().form(&button).is_none());
+        let path = format!("/lines/{id}/finishing/");
+        assert!(!page.page().links().iter().any(|(_, to)| to.contains(&path)));
+    });
+}
+
+#[test]
+fn a_paper_without_a_washing_time_is_said_and_not_let_in() {
+    scenario(async |stage| {
+        let (mut desk, classes) = timed(&stage).await;
+        assert!(classes.len() > 1);
+        let mut page = desk.open("/papers").await;
+        let fields = [("Class", "Postcards")];
+        page = desk.send_on(&page, "Add the class", &fields).await;
+        assert!(page.page().main().contains("Postcards"));
+        let page = line_page(&mut desk).await;
+        let main = page.page().main();
+        assert!(
+            main.contains("not listed here no washing time is entered"),
+            "{main}"
+        );
+        let form = page.page().form("All prints are out of the wash");
+        assert!(form.is_none(), "nothing is in it");
+        // A button of another class, made to say this one.
+        let links = page.page().links();
+        let words = "Enter the times of Postcards";
+        let (_, to) = links.iter().find(|(text, _)| text == words).unwrap();
+        let class = to.rsplit('/').next().unwrap();
+        let button = format!("My print is in the wash: {} washes 5 min", classes[0]);
+        let form = page
+            .page()
+            .form(&button)
+            .unwrap()
+            .with("paper_class", class);
+        let refused = desk.browser.submit(&form).await.expect(422);
+        let said = refused.page().first(".summary").unwrap();
+        assert!(
+            said.contains("Nobody entered how long this paper washes"),
+            "{said}"
+        );
+    });
+}

@@ -120,6 +120,14 @@ pub struct LineShownPage {
     pub may_change: bool,
 }
 
+impl LineShownPage {
+    /// Is there a class in use without times?
+    #[must_use]
+    pub fn lacks_times(&self) -> bool {
+        self.times.iter().any(|row| row.times.is_none())
+    }
+}
+
 /// Times as typed: minutes or the unit behind the number.
 #[derive(Debug, Clone, Default, Deserialize)]
 #[serde(default)]
