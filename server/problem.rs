@@ -94,6 +94,16 @@ pub enum Problem {
     TrayFull,
     /// Something stands in one of the line's trays.
     LineFull,
+    /// A line that is in use stands in the space.
+    SpaceInUse,
+    /// The fixing baths of the line together take longer than the longest time.
+    BathsTakeLonger,
+    /// The wash after a wash aid is longer than the wash without it.
+    LongerThanWithout,
+    /// Nobody entered how long this paper washes in this line.
+    NoWashingTime,
+    /// Nothing was noted in the wash.
+    WashEmpty,
     /// More than the tray holds, in microlitres.
     OverTheRim {
         /// What the tray holds.

@@ -115,8 +115,8 @@ rights! {
     SealBook "seal_book" Keep [Steward Treasurer] "Make a checkpoint of the book now, and take the book away as a file.";
     ReadNotices "read_notices" Own [Member Trained Steward Treasurer] "Read one's notices.";
     KeepTokens "keep_tokens" Own [Member Trained Steward Treasurer] "Make and revoke one's own tokens.";
-    NoteSheets "note_sheets" Bench [Member Trained Steward] "Note sheets.";
     CorrectNote "correct_note" Keep [Steward] "Set somebody's note of sheets right, with the reason.";
+    NoteSheets "note_sheets" Bench [Member Trained Steward] "Note sheets, and prints that join or leave the wash.";
     UndoNote "undo_note" Bench [Member Trained Steward] "Undo one's own note for ten minutes; a steward, any note.";
     Mix "mix" Bench [Trained Steward] "Mix a working solution, top up, pour together, move a second fixing bath up.";
     KeepMix "keep_mix" Bench [Member Trained Steward] "Cover, uncover, bottle and pour back a mix.";
@@ -130,8 +130,8 @@ rights! {
     KeepPapers "keep_papers" Keep [Steward] "Add, change and retire sheet sizes and paper classes.";
     SeeProducts "see_products" Read [Member Trained Steward Treasurer] "See products, their dilutions, lives and safety data.";
     KeepProducts "keep_products" Keep [Steward] "Add, change and retire products.";
-    SeeBench "see_bench" Read [Member Trained Steward Treasurer] "See lines and trays with their measurements.";
-    KeepBench "keep_bench" Keep [Steward] "Add, change and retire lines and trays.";
+    SeeBench "see_bench" Read [Member Trained Steward Treasurer] "See lines, trays, bottles and spaces, and how prints are finished.";
+    KeepBench "keep_bench" Keep [Steward] "Add, change and retire lines, trays, bottles and spaces; set finishing times.";
     SeeMembers "see_members" Read [Steward] "See who is in the room and which invitations are open.";
     Invite "invite" Own [Steward] "Invite somebody, and revoke an invitation.";
     KeepMembers "keep_members" Keep [Steward] "Change a role, suspend and restore a membership, end its access.";

@@ -5,7 +5,7 @@ use utoipa::ToSchema;
 use uuid::Uuid;
 
 use super::actions::{self, NewLine, NewTray};
-use super::{Line, Step, Tray, input, line, lines, tray, trays};
+use super::{Line, Step, Tray, bottles, finishing, input, line, lines, spaces, tray, trays};
 use crate::api::{By, Input, Made, Page, Paging, Route, Writing};
 use crate::error::{Error, Result};
 use crate::input::{name, place};
@@ -38,6 +38,11 @@ pub fn api() -> Vec<Route> {
         Route::add(TRAYS, "Add a tray.", add_tray),
         Route::change(TRAY, "Set a tray.", change_tray),
     ]
+    .into_iter()
+    .chain(spaces::api())
+    .chain(bottles::api())
+    .chain(finishing::api())
+    .collect()
 }
 
 /// A line.
@@ -85,7 +90,9 @@ pub struct LineIn {
     pub is_retired: bool,
 }
 
-impl Input for LineIn {}
+impl Input for LineIn {
+    const NAMES: &'static [(&'static str, &'static str)] = &[("space", "space_id")];
+}
 
 impl LineIn {
     fn read(self, id: Option<Uuid>) -> Result<NewLine> {

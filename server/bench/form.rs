@@ -4,9 +4,10 @@ use uuid::Uuid;
 
 use super::actions::{NewLine, NewTray};
 use super::views::{LineForm, TrayForm};
-use super::{Line, Tray, input};
+use super::{Line, Step, Tray, input};
 use crate::input::name;
 use crate::problem::{Problem, Problems};
+use crate::web::forms::read_id;
 use crate::web::lengths::Lengths;
 
 /// What usually covers a print, in tenths of a millimetre: common practice, no source.
@@ -14,15 +15,21 @@ const USUAL_COVER_TENTHS_MM: i64 = 100;
 
 /// A line as typed, read; `old` is the one it changes.
 pub(super) fn read_line(form: &LineForm, old: Option<&Line>) -> Result<NewLine, Problems> {
-    match name(&form.name) {
-        Ok(name) => Ok(NewLine {
+    let mut problems = Problems::default();
+    let name = problems.take("name", name(&form.name));
+    let space = match form.space.trim() {
+        "" => Ok(None),
+        typed => read_id(typed).map(Some),
+    };
+    match (name, problems.take("space", space)) {
+        (Some(name), Some(space_id)) => Ok(NewLine {
             id: old.map(|old| old.id),
             name,
             position: None,
-            space_id: old.and_then(|old| old.space_id),
+            space_id,
             is_retired: old.is_some_and(|old| old.is_retired),
         }),
-        Err(problem) => Err(Problems::one("name", problem)),
+        _ => Err(problems),
     }
 }
 
@@ -41,6 +48,7 @@ pub(super) fn line_retired(line: &Line, is_retired: bool) -> NewLine {
 pub(super) fn new_tray(key: String, lengths: Lengths) -> TrayForm {
     TrayForm {
         key,
+        step: Step::Any.as_str().to_owned(),
         least_depth: lengths.value(USUAL_COVER_TENTHS_MM),
         ..TrayForm::default()
     }
@@ -51,6 +59,7 @@ pub(super) fn of_tray(tray: &Tray, key: String, lengths: Lengths) -> TrayForm {
     TrayForm {
         key,
         name: tray.name.clone(),
+        step: tray.step.as_str().to_owned(),
         inside_long: lengths.value(tray.inside_long_tenths_mm.into()),
         inside_short: lengths.value(tray.inside_short_tenths_mm.into()),
         inside_depth: lengths.value(tray.inside_depth_tenths_mm.into()),
@@ -68,6 +77,7 @@ pub(super) fn read_tray(
     let read = |typed: &str| lengths.read(typed).map_err(Problem::Number);
     let mut problems = Problems::default();
     let name = problems.take("name", name(&form.name));
+    let step = problems.take("step", read_step(&form.step));
     let long = read(&form.inside_long).and_then(input::side);
     let long = problems.take("inside_long", long);
     let short = read(&form.inside_short).and_then(input::side);
@@ -82,14 +92,16 @@ pub(super) fn read_tray(
     if let (Some(least), Some(depth)) = (least, depth) {
         problems.take("least_depth", input::below_the_rim(least, depth));
     }
-    match (name, long, short, depth, least) {
-        (Some(name), Some(long), Some(short), Some(depth), Some(least)) if problems.is_empty() => {
+    match (name, step, long, short, depth, least) {
+        (Some(name), Some(step), Some(long), Some(short), Some(depth), Some(least))
+            if problems.is_empty() =>
+        {
             Ok(NewTray {
                 id: old.map(|old| old.id),
                 line_id,
                 name,
                 position: None,
-                step: None,
+                step,
                 inside_long_tenths_mm: long,
                 inside_short_tenths_mm: short,
                 inside_depth_tenths_mm: depth,
@@ -98,6 +110,14 @@ pub(super) fn read_tray(
             })
         }
         _ => Err(problems),
+    }
+}
+
+/// The step chosen; a form without the choice leaves it as it is.
+fn read_step(typed: &str) -> Result<Option<Step>, Problem> {
+    match typed {
+        "" => Ok(None),
+        typed => Step::parse(typed).map(Some).ok_or(Problem::NotAChoice),
     }
 }
 

@@ -7,8 +7,9 @@ use uuid::Uuid;
 
 use super::actions::{TrayMove, move_tray, set_line};
 use super::form::{line_retired, read_line};
+use super::spaces::{self, Space};
 use super::views::{BenchLine, BenchPage, BenchTray, LineForm, LinePage};
-use super::{Line, Tray, store, tray_pages};
+use super::{Line, Tray, bottles, finishing, store, tray_pages};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
@@ -19,9 +20,11 @@ use crate::rooms::{self, Settings};
 use crate::router::Pages;
 use crate::web::desk::{KeyForm, RetiredRow, ask, lying_at};
 use crate::web::drawing::{Standing, TrayDrawing, TrayShape};
+use crate::web::fields::Choice;
 use crate::web::forms::{Form, in_words, mend, new_key, page, read_key, see_other, to_mend};
 use crate::web::frame::Frame;
 use crate::web::messages::desk as words;
+use crate::web::messages::lines::{NO_SPACE, step_shown};
 use crate::web::shell::{Place, Shell};
 
 const BENCH: &str = "/rooms/{room}/bench";
@@ -40,6 +43,9 @@ pub fn pages() -> Pages {
         .post(&at("/lines/{line}/restore"), restore_line)
         .post(&at("/trays/{tray}/move"), move_send)
         .and(tray_pages::pages())
+        .and(bottles::pages())
+        .and(spaces::pages())
+        .and(finishing::pages())
 }
 
 /// Everything the pages stand on.
@@ -47,6 +53,7 @@ pub(super) struct Ground {
     pub(super) settings: Settings,
     lines: Vec<Line>,
     trays: Vec<Tray>,
+    spaces: Vec<Space>,
 }
 
 impl Ground {
@@ -58,6 +65,7 @@ impl Ground {
                         settings: rooms::settings(tx).await?,
                         lines: store::lines(tx).await?,
                         trays: store::trays(tx).await?,
+                        spaces: spaces::spaces(tx).await?,
                     })
                 })
             })
@@ -67,6 +75,27 @@ impl Ground {
     pub(super) fn line(&self, id: Uuid) -> Result<&Line> {
         let mut lines = self.lines.iter();
         lines.find(|line| line.id == id).ok_or(Error::NotFound)
+    }
+
+    /// The space a line stands in, where the room has several.
+    fn space(&self, line: &Line) -> Option<&Space> {
+        let mut spaces = self.spaces.iter();
+        spaces.find(|space| Some(space.id) == line.space_id)
+    }
+
+    /// What a line may be put in: nothing where the room is one space. What it
+    /// stands in is offered, used or not.
+    fn spaces_for(&self, line: Option<&Line>) -> Vec<Choice> {
+        let stands_in = line.and_then(|line| line.space_id);
+        let offered = self.spaces.iter();
+        let offered = offered.filter(|space| !space.is_retired || Some(space.id) == stands_in);
+        let mut choices: Vec<Choice> = offered
+            .map(|space| Choice::new(space.id.to_string(), space.name.clone()))
+            .collect();
+        if !choices.is_empty() {
+            choices.insert(0, Choice::new("", NO_SPACE));
+        }
+        choices
     }
 
     pub(super) fn tray(&self, id: Uuid) -> Result<&Tray> {
@@ -107,6 +136,8 @@ fn bench_page<R: Right>(
         shell: shell(permit, frame, "/bench"),
         lines: lines.map(|line| bench_line(line, ground)).collect(),
         retired: retired(ground),
+        spaces: ground.spaces_for(None),
+        has_spaces: !ground.spaces.is_empty(),
         form,
         problems: in_words(problems, ground.settings.numbers()),
         may_change: KeepBench::ROW.roles.contains(&permit.role()),
@@ -119,6 +150,7 @@ fn bench_line(line: &Line, ground: &Ground) -> BenchLine {
     BenchLine {
         id: line.id.to_string(),
         name: line.name.clone(),
+        space: ground.space(line).map(|space| space.name.clone()),
         trays: trays.map(|tray| bench_tray(tray, ground)).collect(),
     }
 }
@@ -135,6 +167,7 @@ fn bench_tray(tray: &Tray, ground: &Ground) -> BenchTray {
     BenchTray {
         id: tray.id.to_string(),
         name: tray.name.clone(),
+        step: step_shown(tray.step).to_owned(),
         inside: words::inside(
             &lengths.sides(shape.long_tenths_mm, shape.short_tenths_mm),
             &lengths.words(shape.depth_tenths_mm),
@@ -217,6 +250,7 @@ fn named(
     let form = LineForm {
         key: new_key()?,
         name: line.name.clone(),
+        space: line.space_id.map(|id| id.to_string()).unwrap_or_default(),
     };
     Ok(line_page(permit, frame, ground, (line.id, form), problems))
 }
@@ -231,6 +265,7 @@ fn line_page(
     LinePage {
         shell: shell(permit, frame, &format!("/bench/lines/{id}")),
         id: id.to_string(),
+        spaces: ground.spaces_for(ground.line(id).ok()),
         form,
         problems: in_words(problems, ground.settings.numbers()),
     }

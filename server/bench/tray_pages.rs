@@ -4,11 +4,11 @@ use axum::extract::{Path, State};
 use axum::response::Response;
 use uuid::Uuid;
 
-use super::Tray;
 use super::actions::set_tray;
 use super::form::{new_tray, of_tray, read_tray, tray_retired};
 use super::pages::{Ground, back, shell};
 use super::views::{TrayForm, TrayFormPage};
+use super::{Step, Tray};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
@@ -16,9 +16,11 @@ use crate::problem::Problems;
 use crate::rights::KeepBench;
 use crate::router::Pages;
 use crate::web::desk::{KeyForm, ask};
+use crate::web::fields::Choice;
 use crate::web::forms::{Form, in_words, mend, new_key, page, read_key, to_mend};
 use crate::web::frame::Frame;
 use crate::web::messages::desk as words;
+use crate::web::messages::lines::step as step_words;
 
 const LINE: &str = "/rooms/{room}/bench/lines/{line}/trays";
 const TRAY: &str = "/rooms/{room}/bench/trays/{tray}";
@@ -101,10 +103,15 @@ fn form_page(
         id: id.map(|id| id.to_string()),
         line_id: line.to_string(),
         line: ground.line(line)?.name.clone(),
+        steps: Step::ALL.map(step_choice).to_vec(),
         form,
         problems: in_words(problems, ground.settings.numbers()),
         unit: ground.settings.lengths().unit().to_owned(),
     })
+}
+
+fn step_choice(step: Step) -> Choice {
+    Choice::new(step.as_str(), step_words(step))
 }
 
 async fn add(

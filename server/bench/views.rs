@@ -5,7 +5,7 @@ use serde::Deserialize;
 
 use crate::web::desk::RetiredRow;
 use crate::web::drawing::TrayDrawing;
-use crate::web::fields::Problems;
+use crate::web::fields::{Choice, Problems};
 use crate::web::shell::Shell;
 
 /// A tray on the bench page.
@@ -15,6 +15,8 @@ pub struct BenchTray {
     pub id: String,
     /// Its name.
     pub name: String,
+    /// What prints do in it; empty where nobody said.
+    pub step: String,
     /// `300 × 250 mm, 65 mm deep; least depth 10 mm`.
     pub inside: String,
     /// What covers a print and what it holds: `750 ml covers a print, 4.88 L fills it to the rim`.
@@ -30,6 +32,8 @@ pub struct BenchLine {
     pub id: String,
     /// Its name.
     pub name: String,
+    /// The space it stands in, where the room has several.
+    pub space: Option<String>,
     /// Its trays in the order prints travel.
     pub trays: Vec<BenchTray>,
 }
@@ -42,6 +46,8 @@ pub struct LineForm {
     pub key: String,
     /// Its name.
     pub name: String,
+    /// The space it stands in; empty for the room itself.
+    pub space: String,
 }
 
 /// The bench. A new line posts to `/bench/lines`; `POST /bench/trays/{id}/move` carries
@@ -55,6 +61,10 @@ pub struct BenchPage {
     pub lines: Vec<BenchLine>,
     /// What is retired, lines first; each posts to its `/restore`.
     pub retired: Vec<RetiredRow>,
+    /// The spaces a new line may stand in; none where the room is one space.
+    pub spaces: Vec<Choice>,
+    /// Whether the room has or had spaces.
+    pub has_spaces: bool,
     /// As typed; its key serves the moves too.
     pub form: LineForm,
     /// What to mend.
@@ -71,6 +81,8 @@ pub struct LinePage {
     pub shell: Shell,
     /// Its id.
     pub id: String,
+    /// The spaces it may stand in; none where the room is one space.
+    pub spaces: Vec<Choice>,
     /// As typed.
     pub form: LineForm,
     /// What to mend.
@@ -85,6 +97,8 @@ pub struct TrayForm {
     pub key: String,
     /// Its name.
     pub name: String,
+    /// What prints do in it, as a [`Step`](crate::bench::Step) is written.
+    pub step: String,
     /// The long inside edge.
     pub inside_long: String,
     /// The short inside edge.
@@ -108,6 +122,8 @@ pub struct TrayFormPage {
     pub line_id: String,
     /// The line's name.
     pub line: String,
+    /// What prints may do in it.
+    pub steps: Vec<Choice>,
     /// As typed.
     pub form: TrayForm,
     /// What to mend.

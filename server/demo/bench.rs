@@ -4,9 +4,9 @@ use time::Duration;
 use uuid::Uuid;
 
 use super::people::Cast;
-use super::{Stage, missing};
+use super::{Stage, finishing, missing};
 use crate::bench::actions::{NewLine, NewTray, set_line, set_tray};
-use crate::bench::{self};
+use crate::bench::{self, Step};
 use crate::darkroom::incompatibility::Group;
 use crate::database::Scope;
 use crate::error::Result;
@@ -68,16 +68,17 @@ pub(super) async fn act(stage: &mut Stage, cast: &Cast) -> Result<()> {
     let window = line(stage, cast, "Window line").await?;
     let corner = line(stage, cast, "Corner line").await?;
     let mut trays = Vec::new();
-    for (line, name) in [
-        (first, "Developer"),
-        (first, "Stop bath"),
-        (first, "Fixer"),
-        (window, "Developer"),
-        (corner, "Developer"),
-        (corner, "Spare tray"),
+    for (line, name, step) in [
+        (first, "Developer", Step::Developer),
+        (first, "Stop bath", Step::StopBath),
+        (first, "Fixer", Step::Fixer),
+        (window, "Developer", Step::Developer),
+        (corner, "Developer", Step::Developer),
+        (corner, "Spare tray", Step::Any),
     ] {
-        trays.push(tray(stage, cast, line, name).await?);
+        trays.push(tray(stage, cast, line, (name, step)).await?);
     }
+    finishing::act(stage, cast, first, &ground.classes).await?;
     let pours = [
         (3, trays[0], developer),
         (3, trays[1], stop),
@@ -211,14 +212,19 @@ async fn line(stage: &mut Stage, cast: &Cast, name: &str) -> Result<Uuid> {
     set_line(&stage.app, &permit, key, new).await?.id("line")
 }
 
-async fn tray(stage: &mut Stage, cast: &Cast, line_id: Uuid, name: &str) -> Result<Uuid> {
+async fn tray(
+    stage: &mut Stage,
+    cast: &Cast,
+    line_id: Uuid,
+    (name, step): (&str, Step),
+) -> Result<Uuid> {
     let permit = stage.permit::<KeepBench>(&cast.steward).await?;
     let new = NewTray {
         id: None,
         line_id,
         name: name.to_owned(),
         position: None,
-        step: None,
+        step: Some(step),
         inside_long_tenths_mm: 3_400,
         inside_short_tenths_mm: 2_800,
         inside_depth_tenths_mm: 650,

@@ -3,6 +3,7 @@
 
 mod bench;
 mod outages;
+mod finishing;
 mod people;
 
 use time::{Duration, OffsetDateTime};

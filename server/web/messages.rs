@@ -11,6 +11,7 @@ pub mod entries;
 pub mod handover;
 pub mod mix_entries;
 pub mod mix_problems;
+pub mod lines;
 pub mod notices;
 pub mod outages;
 pub mod people;

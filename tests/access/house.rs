@@ -6,6 +6,9 @@ use time::Duration;
 use uuid::Uuid;
 use wetside::bench::actions::{NewTray, set_tray};
 use wetside::handover::actions::{NewHandover, open};
+use wetside::bench::bottles::actions::{NewBottle, set_bottle};
+use wetside::bench::finishing::actions::{Joining, NewFinishing, join_wash, set_finishing};
+use wetside::bench::spaces::actions::{NewSpace, set_space};
 use wetside::identity::accounts::NewAccount;
 use wetside::identity::names::LogInName;
 use wetside::identity::passwords::Password;
@@ -15,7 +18,9 @@ use wetside::logbook::{Asked, Author, Book};
 use wetside::members::{self, actions};
 use wetside::outages::What;
 use wetside::outages::actions::{NewOutage, begin};
-use wetside::rights::{HandOver, Invite, KeepBench, KeepMembers, NoteOutages, Role, SeeRoom};
+use wetside::rights::{
+    HandOver, Invite, KeepBench, KeepMembers, NoteOutages, NoteSheets, Role, SeeRoom,
+};
 
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
 
@@ -32,6 +37,8 @@ pub(crate) struct House {
     pub(crate) spare: Person,
     /// Whose membership is suspended.
     pub(crate) suspended: Person,
+    bottle: Uuid,
+    space: Uuid,
     note: i64,
     note_id: Uuid,
     link: Uuid,
@@ -44,6 +51,7 @@ impl House {
     pub(crate) async fn furnish(stage: Stage) -> Self {
         let bench = stage.bench().await;
         empty_tray(&stage, bench.line).await;
+        wash(&stage, &bench).await;
         let noted = stage.note(&stage.cast.member, &bench, 0, 6).await.unwrap();
         let spare = somebody(&stage, "spare", stage.room, Role::Member).await;
         let suspended = somebody(&stage, "suspended", stage.room, Role::Steward).await;
@@ -65,6 +73,8 @@ impl House {
         Self {
             outage,
             handover,
+            bottle: bottle(&stage).await,
+            space: space(&stage).await,
             note: noted.seq,
             note_id: noted.id("pass").unwrap(),
             link: invitation(&stage).await,
@@ -92,6 +102,9 @@ impl House {
             ("{tray}", bench.tray.to_string()),
             ("{mix}", bench.mix.to_string()),
             ("{line}", bench.line.to_string()),
+            ("{class}", bench.classes[0].to_string()),
+            ("{bottle}", self.bottle.to_string()),
+            ("{space}", self.space.to_string()),
             ("{product}", bench.product.to_string()),
             ("{dilution}", bench.dilution.to_string()),
             ("sizes/{id}", format!("sizes/{}", bench.size)),
@@ -117,6 +130,8 @@ impl House {
             ("{room}", self.stage.slug.clone()),
             ("lines/{id}", format!("lines/{}", bench.line)),
             ("trays/{id}", format!("trays/{}", bench.tray)),
+            ("bottles/{id}", format!("bottles/{}", self.bottle)),
+            ("spaces/{id}", format!("spaces/{}", self.space)),
             ("members/{id}", format!("members/{}", self.spare.id)),
             ("mixes/{id}", format!("mixes/{}", bench.mix)),
             ("sheet-sizes/{id}", format!("sheet-sizes/{}", bench.size)),
@@ -221,6 +236,62 @@ async fn empty_tray(stage: &Stage, line: Uuid) {
     };
     let app = &stage.installation.app;
     set_tray(app, &permit, new_key(), tray).await.unwrap();
+}
+
+/// Times of the first class, and a print of it in the wash.
+async fn wash(stage: &Stage, bench: &Bench) {
+    let (line_id, paper_class_id) = (bench.line, bench.classes[0]);
+    let times = NewFinishing {
+        line_id,
+        paper_class_id,
+        fix_s: 60,
+        longest_fix_s: 120,
+        rinse_s: 30,
+        wash_aid_s: None,
+        wash_with_aid_s: None,
+        wash_without_aid_s: 300,
+        basis: "invented for this test".to_owned(),
+    };
+    let app = &stage.installation.app;
+    let permit = stage.permit::<KeepBench>(&stage.cast.steward).await;
+    let set = set_finishing(app, &permit.unwrap(), new_key(), times).await;
+    set.unwrap();
+    let print = Joining {
+        line_id,
+        paper_class_id,
+        had_wash_aid: false,
+    };
+    let permit = stage.permit::<NoteSheets>(&stage.cast.member).await;
+    let joined = join_wash(app, &permit.unwrap(), new_key(), print).await;
+    joined.unwrap();
+}
+
+/// A bottle that stands beside the trays.
+async fn bottle(stage: &Stage) -> Uuid {
+    let permit = stage.permit::<KeepBench>(&stage.cast.steward).await;
+    let bottle = NewBottle {
+        id: None,
+        name: "Brown".to_owned(),
+        holds_ul: 1_000_000,
+        is_retired: false,
+    };
+    let app = &stage.installation.app;
+    let set = set_bottle(app, &permit.unwrap(), new_key(), bottle).await;
+    set.unwrap().id("bottle").unwrap()
+}
+
+/// A space without lines.
+async fn space(stage: &Stage) -> Uuid {
+    let permit = stage.permit::<KeepBench>(&stage.cast.steward).await;
+    let space = NewSpace {
+        id: None,
+        name: "Cellar".to_owned(),
+        position: None,
+        is_retired: false,
+    };
+    let app = &stage.installation.app;
+    let set = set_space(app, &permit.unwrap(), new_key(), space).await;
+    set.unwrap().id("space").unwrap()
 }
 
 /// A member of the room who keeps the other one.

@@ -9,9 +9,11 @@
 
 mod bench;
 mod dilutions;
+mod finishing;
 mod papers;
 mod products;
 mod rights;
+mod spaces;
 
 use wetside::identity::Person;
 

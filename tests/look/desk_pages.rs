@@ -1,9 +1,6 @@
-//! Bench set-up, papers, products, the book, notices: invented data.
+//! Papers, products, the book, notices: invented data.
 
 use askama::Template;
-use wetside::bench::views::{
-    BenchLine, BenchPage, BenchTray, LineForm, LinePage, TrayForm, TrayFormPage,
-};
 use wetside::book::figures::Figure;
 use wetside::book::views::{
     AboutShown, BookFilter, BookPage, BookRow, CheckpointRow, CheckpointsPage, EntryContent,
@@ -16,18 +13,13 @@ use wetside::products::views::{
     ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
 };
 use wetside::web::desk::RetiredRow;
-use wetside::web::drawing::{Standing, TrayDrawing};
 use wetside::web::fields::{Choice, Problems};
 use wetside::web::shell::{Place, Shell};
 
-use super::bench_pages::{moment, shape};
+use super::bench_pages::moment;
 use super::{Page, strings};
 
 pub(crate) const PAGES: &[Page] = &[
-    ("bench", bench),
-    ("bench-bare", bench_bare),
-    ("line", line),
-    ("tray-form", tray_form),
     ("papers", papers),
     ("products", products),
     ("product", product),
@@ -42,85 +34,7 @@ pub(crate) const PAGES: &[Page] = &[
     ("notices-none", notices_none),
 ];
 
-fn bench_tray(id: &str, name: &str) -> BenchTray {
-    BenchTray {
-        id: id.to_owned(),
-        name: name.to_owned(),
-        inside: "300 × 250 mm, 65 mm deep; least depth 10 mm".to_owned(),
-        least_volume: "750 ml covers a print, 4.88 L fills it to the rim".to_owned(),
-        drawing: TrayDrawing::new(shape(), Standing::NothingRecorded, None, ""),
-    }
-}
-
-fn bench_page(shell: Shell, lines: Vec<BenchLine>) -> String {
-    let page = BenchPage {
-        shell: Shell {
-            place: Some(Place::Bench),
-            ..shell
-        },
-        lines,
-        retired: vec![retired_row("Old bench", "/bench/lines/b/restore")],
-        form: LineForm::default(),
-        problems: Problems::none(),
-        may_change: true,
-    };
-    page.render().unwrap()
-}
-
-fn bench(shell: Shell) -> String {
-    let line = BenchLine {
-        id: "a".to_owned(),
-        name: "Long bench".to_owned(),
-        trays: vec![
-            bench_tray("t1", "Developer"),
-            bench_tray("t2", "Stop"),
-            bench_tray("t3", "Fixer"),
-        ],
-    };
-    bench_page(shell, vec![line])
-}
-
-fn bench_bare(shell: Shell) -> String {
-    bench_page(shell, Vec::new())
-}
-
-fn line(shell: Shell) -> String {
-    let page = LinePage {
-        shell,
-        id: "a".to_owned(),
-        form: LineForm {
-            key: "k".to_owned(),
-            name: "Long bench".to_owned(),
-        },
-        problems: Problems::none(),
-    };
-    page.render().unwrap()
-}
-
-fn tray_form(shell: Shell) -> String {
-    let page = TrayFormPage {
-        shell,
-        unit: "mm".to_owned(),
-        id: Some("t1".to_owned()),
-        line_id: "a".to_owned(),
-        line: "Long bench".to_owned(),
-        form: TrayForm {
-            key: "k".to_owned(),
-            name: "Developer".to_owned(),
-            inside_long: "300".to_owned(),
-            inside_short: "25O".to_owned(),
-            inside_depth: "65".to_owned(),
-            least_depth: "10".to_owned(),
-        },
-        problems: Problems::one(
-            "inside_short",
-            "Enter the short edge as a number, such as 250.",
-        ),
-    };
-    page.render().unwrap()
-}
-
-fn retired_row(name: &str, restore: &str) -> RetiredRow {
+pub(crate) fn retired_row(name: &str, restore: &str) -> RetiredRow {
     RetiredRow {
         name: name.to_owned(),
         restore: restore.to_owned(),

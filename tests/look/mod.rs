@@ -9,6 +9,7 @@
 mod bench_pages;
 mod colours;
 mod desk_pages;
+mod line_pages;
 mod note_pages;
 mod other_pages;
 mod paper_pages;
@@ -26,6 +27,7 @@ pub(crate) fn pages() -> Vec<Page> {
     [
         bench_pages::PAGES,
         desk_pages::PAGES,
+        line_pages::PAGES,
         paper_pages::PAGES,
         note_pages::PAGES,
         other_pages::PAGES,

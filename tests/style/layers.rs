@@ -95,6 +95,11 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "words for what people find of mixes",
     ),
     (
+        "server/web/messages/lines.rs",
+        &["bench"],
+        "words for what prints do in trays",
+    ),
+    (
         "server/web/messages/notices.rs",
         &["notices"],
         "reads every notice into a sentence",

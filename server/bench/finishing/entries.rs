@@ -17,7 +17,8 @@ pub struct FinishingSet {
     pub paper_class_id: Uuid,
     /// In each fixing bath, in seconds.
     pub fix_s: i64,
-    /// The longest in fixing baths, in seconds: more bleaches, and paper keeps the fixer.
+    /// The longest in all fixing baths together, in seconds: paper kept in fixer for
+    /// longer bleaches, and gives it back slowly.
     pub longest_fix_s: i64,
     /// The rinse after the fixer, in seconds.
     pub rinse_s: i64,

@@ -73,6 +73,26 @@ pub fn retire_tray(name: &str) -> Question {
     )
 }
 
+/// Before a bottle is retired.
+#[must_use]
+pub fn retire_bottle(name: &str) -> Question {
+    retire(
+        name,
+        "Nobody can choose this bottle any more. All that was noted stays, and it can be brought \
+         back on the page of bottles.",
+    )
+}
+
+/// Before a space is retired.
+#[must_use]
+pub fn retire_space(name: &str) -> Question {
+    retire(
+        name,
+        "No line can be put in this space any more. All that was noted stays, and it can be \
+         brought back on the page of spaces. No line that is in use may stand in it.",
+    )
+}
+
 /// How much covers a print in a tray, and how much it holds.
 #[must_use]
 pub fn volumes(least: &str, holds: &str) -> String {

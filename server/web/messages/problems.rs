@@ -182,6 +182,17 @@ fn of_the_tray(problem: &Problem) -> &'static str {
         }
         Problem::TrayFull => "Something stands in there. Discard it first.",
         Problem::LineFull => "Something stands in a tray of this line. Discard it first.",
+        Problem::SpaceInUse => "A line stands in this space. Move it or retire it first.",
+        Problem::BathsTakeLonger => {
+            "The fixing baths of this line together take longer than that. Look at the sheet \
+             again, and give a longer time here or a shorter one for each bath."
+        }
+        Problem::LongerThanWithout => "A wash aid shortens the wash. Give no more than without it.",
+        Problem::NoWashingTime => {
+            "Nobody entered how long this paper washes here. Ask a steward to enter it from the \
+             supplier's sheet."
+        }
+        Problem::WashEmpty => "Nothing is noted in this wash, so there is nothing to take out.",
         Problem::NoSafetyData => {
             "This product has no safety data here, so nobody mixes it. Ask a steward to enter the \
              date and the codes of its safety data sheet."
