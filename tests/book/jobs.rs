@@ -9,6 +9,7 @@ use wetside::database::Scope;
 use wetside::jobs::tick;
 use wetside::notices::{Notice, Told, list_for, mark_read_for, tell, unread_for};
 
+use super::bench::ENTRIES;
 use super::helpers::{Library, START, run};
 
 /// After both jobs of the night in Berlin, before the next full hour.
@@ -35,7 +36,9 @@ async fn a_night_verifies_seals_and_plans_the_next_one() {
     assert_eq!(tick(&library.app).await.unwrap(), 0);
     assert_eq!(
         library
-            .count("verification where findings = 0 and entries = 25")
+            .count(&format!(
+                "verification where findings = 0 and entries = {ENTRIES}"
+            ))
             .await,
         1
     );
@@ -45,7 +48,7 @@ async fn a_night_verifies_seals_and_plans_the_next_one() {
             .verify()
             .await
             .to_string()
-            .contains("sealed up to 25 by")
+            .contains(&format!("sealed up to {ENTRIES} by"))
     );
     let next = "work where (kind, due_at) in (
         ('verify_book', '2026-11-27 02:10Z'), ('seal_book', '2026-11-27 02:40Z'),
@@ -124,7 +127,7 @@ async fn a_job_that_fails_waits_and_is_left_for_its_next_time_in_the_end() {
             .verify()
             .await
             .to_string()
-            .contains("sealed up to 25 by")
+            .contains(&format!("sealed up to {ENTRIES} by"))
     );
 }
 
