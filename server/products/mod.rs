@@ -6,6 +6,7 @@
 
 pub mod actions;
 pub mod api;
+pub mod api_dilutions;
 mod check;
 mod dilution_form;
 mod dilution_pages;
