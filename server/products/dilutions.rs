@@ -9,12 +9,10 @@ use super::{CapacityFigure, DilutionFigures, Place, Product, check, input, store
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
+use crate::input::SET_BY_STEWARD;
 use crate::logbook::{Book, Done, Key};
 use crate::problem::Problem;
 use crate::rights::KeepProducts;
-
-/// Where a figure comes from when nobody said.
-pub const SET_BY_STEWARD: &str = "set by a steward";
 
 /// A dilution as somebody wants it, by itself.
 #[derive(Clone, Debug, Serialize)]

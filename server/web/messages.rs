@@ -9,6 +9,7 @@ pub mod bench;
 pub mod desk;
 pub mod entries;
 pub mod notices;
+pub mod papers;
 pub mod people;
 pub mod problems;
 pub mod products;
