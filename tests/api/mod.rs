@@ -2,6 +2,7 @@
 
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
 
+mod chemistry;
 mod document;
 mod envelope;
 mod feed;

@@ -12,6 +12,7 @@ mod dilutions;
 mod papers;
 mod products;
 mod rights;
+mod settings;
 
 use wetside::identity::Person;
 

@@ -11,9 +11,10 @@ use wetside::book::views::{
 };
 use wetside::notices::views::{NoticeRow, NoticesPage};
 use wetside::papers::views::{ClassRow, PapersForm, PapersPage, SizeRow};
+use wetside::products;
 use wetside::products::views::{
-    CapacityField, CapacityShown, CodeShown, DilutionForm, DilutionFormPage, DilutionShown,
-    ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
+    CapacityField, CodeShown, DilutionForm, DilutionFormPage, DilutionShown, FigureShown,
+    PlaceFields, ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
 };
 use wetside::web::desk::RetiredRow;
 use wetside::web::drawing::{Standing, TrayDrawing};
@@ -148,10 +149,16 @@ fn papers(shell: Shell) -> String {
             ClassRow {
                 id: "c1".to_owned(),
                 name: "RC".to_owned(),
+                silver: "1.2 g/m² (0.5 to 1.6)".to_owned(),
+                basis: "set by a steward".to_owned(),
+                carry_over: "40 ml/m²".to_owned(),
             },
             ClassRow {
                 id: "c2".to_owned(),
                 name: "FB".to_owned(),
+                silver: "not on file".to_owned(),
+                basis: String::new(),
+                carry_over: "not on file".to_owned(),
             },
         ],
         retired: vec![retired_row("9×12 cm", "/papers/sizes/s9/restore")],
@@ -192,19 +199,24 @@ fn products(shell: Shell) -> String {
     page.render().unwrap()
 }
 
-fn dilution_shown(id: &str, name: &str, takes: (&str, &str)) -> DilutionShown {
-    let capacity = |paper_class: &str, takes: &str| CapacityShown {
-        paper_class: paper_class.to_owned(),
-        takes: takes.to_owned(),
+fn figure(what: &str, figure: &str) -> FigureShown {
+    FigureShown {
+        what: what.to_owned(),
+        figure: figure.to_owned(),
         basis: "common practice, no source".to_owned(),
-    };
+    }
+}
+
+fn dilution_shown(id: &str, name: &str, takes: (&str, &str)) -> DilutionShown {
     DilutionShown {
         id: id.to_owned(),
         name: name.to_owned(),
-        tray_life: "8 h".to_owned(),
-        bottle_life: "24 h".to_owned(),
-        life_basis: "common practice, no source".to_owned(),
-        capacities: vec![capacity("RC", takes.0), capacity("FB", takes.1)],
+        figures: vec![
+            figure("A litre, RC", takes.0),
+            figure("A litre, FB", takes.1),
+            figure("In the open tray", "8 h"),
+            figure("In a stoppered bottle", "24 h"),
+        ],
     }
 }
 
@@ -223,6 +235,8 @@ fn product(shell: Shell) -> String {
         kind: "Developer".to_owned(),
         is_retired: false,
         version: 2,
+        made_of: "One liquid concentrate.".to_owned(),
+        figures: vec![figure("It works at", "18 °C to 22 °C")],
         dilutions: vec![
             dilution_shown("d1", "1+9", ("100 sheets", "50 sheets")),
             dilution_shown("d2", "1+14", ("70 sheets", "40 sheets")),
@@ -264,8 +278,10 @@ fn product_form(shell: Shell) -> String {
 }
 
 fn dilution_form(shell: Shell) -> String {
-    let field = |id: &str, name: &str, capacity: &str| CapacityField {
-        paper_class: id.to_owned(),
+    let field = |index: usize, place: products::Place, name: &str, capacity: &str| CapacityField {
+        index,
+        paper_class: format!("c{}", index % 2 + 1),
+        place,
         name: name.to_owned(),
         capacity: capacity.to_owned(),
         basis: "common practice, no source".to_owned(),
@@ -284,7 +300,30 @@ fn dilution_form(shell: Shell) -> String {
             life_basis: "common practice, no source".to_owned(),
             ..DilutionForm::default()
         },
-        capacities: vec![field("c1", "RC", "100"), field("c2", "FB", "fifty")],
+        parts_of: "concentrate".to_owned(),
+        is_ready_to_use: false,
+        is_fixer: true,
+        acid: None,
+        places: vec![
+            PlaceFields {
+                title: "A single bath".to_owned(),
+                is_open: true,
+                is_plain: true,
+                fields: vec![
+                    field(0, products::Place::Single, "RC", "100"),
+                    field(1, products::Place::Single, "FB", "fifty"),
+                ],
+            },
+            PlaceFields {
+                title: "The first of two baths".to_owned(),
+                is_open: true,
+                is_plain: false,
+                fields: vec![
+                    field(2, products::Place::First, "RC", "80"),
+                    field(3, products::Place::First, "FB", "40"),
+                ],
+            },
+        ],
         problems: Problems::one(
             "capacity-1",
             "Enter the sheets per litre of FB as a number.",
