@@ -143,14 +143,27 @@ fn size_row(size: &SheetSize, settings: &Settings) -> Result<SizeRow> {
 
 fn class_row(class: &PaperClass, settings: &Settings) -> ClassRow {
     let numbers = settings.numbers();
-    let silver = class.silver.as_ref();
+    let known = class.silver.as_ref().map(|silver| {
+        let coating = [
+            silver.least_mg_per_m2,
+            silver.usual_mg_per_m2,
+            silver.most_mg_per_m2,
+        ];
+        let kept = [
+            silver.least_kept_ppb,
+            silver.usual_kept_ppb,
+            silver.most_kept_ppb,
+        ];
+        (said::silver(coating, kept, numbers), silver.basis.clone())
+    });
+    let (silver, basis) = known.unwrap_or_else(|| (said::nothing(), String::new()));
+    let carried = class.carry_over_ul_per_m2;
     ClassRow {
         id: class.id.to_string(),
         name: class.name.clone(),
-        silver: silver.map_or_else(said::nothing, |silver| said::silver(silver, numbers)),
-        basis: silver.map_or_else(String::new, |silver| silver.basis.clone()),
-        carry_over: class
-            .carry_over_ul_per_m2
+        silver,
+        basis,
+        carry_over: carried
             .map_or_else(said::nothing, |carried| said::carry_over(carried, numbers)),
     }
 }

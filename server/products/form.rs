@@ -117,8 +117,11 @@ pub(super) fn read_product(
     if kind.is_some() {
         let found = renamed(&check::product(&new), FIELDS);
         for (field, problem) in found.iter() {
-            // What could not be read is empty here, and has its problem.
-            if problems.iter().all(|(there, _)| there != field) {
+            // What could not be read is empty here, and has its problem; one point
+            // that could not is no reason to ask for two.
+            let is_point = |name: &str| matches!(name, "time_1" | "at_1" | "time_2" | "at_2");
+            let is_said = |there: &str| there == field || (is_point(there) && is_point(field));
+            if !problems.iter().any(|(there, _)| is_said(there)) {
                 problems.add(field, problem.clone());
             }
         }

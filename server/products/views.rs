@@ -314,6 +314,19 @@ pub struct DilutionFormPage {
 }
 
 impl DilutionFormPage {
+    /// Whether film or silver was sent, where they do not belong.
+    #[must_use]
+    pub fn has_film_or_silver(&self) -> bool {
+        let form = &self.form;
+        let typed = [
+            &form.film_rolls,
+            &form.silver_single,
+            &form.silver_first,
+            &form.silver_second,
+        ];
+        typed.iter().any(|typed| !typed.is_empty())
+    }
+
     /// Whether something of this place is wrong.
     #[must_use]
     pub fn is_wrong(&self, place: &PlaceFields) -> bool {

@@ -160,8 +160,8 @@ fn what_is_known_of_a_class_s_silver_has_its_range() {
         let form = form.with("silver_usual", "1.2");
         let page = desk.browser.submit_and_follow(&form).await.expect(200);
         let rows = page.page().all("tr");
-        let known = "1.2\u{a0}g/m² (0.5 to 1.6), of which 33\u{a0}% (20 to 50) stay in the image";
-        let row = format!("FB{known}set by a steward150\u{a0}ml/m²Change FB");
+        let known = "1.2 g/m² (0.5 to 1.6), of which 33 % (20 to 50) stay in the image";
+        let row = format!("FB{known}set by a steward150 ml/m²Change FB");
         assert!(rows.contains(&row), "{rows:?}");
 
         // Another name keeps them.

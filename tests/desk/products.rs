@@ -185,9 +185,9 @@ fn a_powder_makes_a_stock_solution() {
         let page = desk.browser.submit_and_follow(&powder).await.expect(200);
         let rows = page.page().all("table.sum tr");
         for row in [
-            "A packet makesthe sheet of March3.8\u{a0}L, whole packets only",
-            "Stock solution in a full bottlethe sheet of March42\u{a0}days",
-            "Stock solution in a part-filled bottlethe sheet of March14\u{a0}days",
+            "A packet makesthe sheet of March3.8 L, whole packets only",
+            "Stock solution in a full bottlethe sheet of March42 days",
+            "Stock solution in a part-filled bottlethe sheet of March14 days",
         ] {
             assert!(rows.contains(&row.to_owned()), "{row}: {rows:?}");
         }
@@ -242,8 +242,8 @@ fn temperatures_and_times_are_those_of_the_sheet() {
         let rows = page.page().all("table.sum tr");
         // 18 to 22 °C: from memory. 40 °C: common practice, no source.
         for row in [
-            "It works atfrom memory18\u{a0}°C to 22\u{a0}°C",
-            "The warmest water to mix it withcommon practice, no source40\u{a0}°C",
+            "It works atfrom memory18 °C to 22 °C",
+            "The warmest water to mix it withcommon practice, no source40 °C",
         ] {
             assert!(rows.contains(&row.to_owned()), "{row}: {rows:?}");
         }
@@ -264,7 +264,7 @@ fn temperatures_and_times_are_those_of_the_sheet() {
             .fill("It works from", "19")
             .fill("Another time", "");
         let wrong = desk.browser.submit(&half).await.expect(422);
-        assert_eq!(beside(&wrong), ["time_2", "time_1"]);
+        assert_eq!(beside(&wrong), ["time_2"]);
         let form = form
             .fill("It works from", "19")
             .fill("At the temperature of", "24");
@@ -272,8 +272,8 @@ fn temperatures_and_times_are_those_of_the_sheet() {
         let rows = page.page().all("table.sum tr");
         // What was from memory was changed without a word.
         for row in [
-            "It works atset by a steward19\u{a0}°C to 22\u{a0}°C",
-            "Times of its sheetset by a steward90\u{a0}s at 20\u{a0}°C, 60\u{a0}s at 24\u{a0}°C",
+            "It works atset by a steward19 °C to 22 °C",
+            "Times of its sheetset by a steward90 s at 20 °C, 60 s at 24 °C",
         ] {
             assert!(rows.contains(&row.to_owned()), "{row}: {rows:?}");
         }
@@ -287,7 +287,7 @@ fn a_stop_bath_has_an_acid_and_a_limit() {
         let page = desk.open("/products").await;
         let page = desk.follow(&page, "Acetic stop bath").await;
         let rows = page.page().all("table.sum tr");
-        let acid = "Acid when freshcommon practice, no source250\u{a0}mmol/L".to_owned();
+        let acid = "Acid when freshcommon practice, no source250 mmol/L".to_owned();
         assert!(rows.contains(&acid), "{rows:?}");
         let page = desk.follow(&page, "Change the product").await;
         let form = page.page().form("Keep the change").unwrap();

@@ -1,6 +1,5 @@
 //! What the pages of papers say of their classes.
 
-use crate::papers::SilverFigures;
 use crate::web::numbers::Numbers;
 
 /// For a figure that nobody entered.
@@ -9,19 +8,22 @@ pub fn nothing() -> String {
     "not on file".to_owned()
 }
 
-/// The coating with its range.
+/// The coating in mg/m² and the share of it that the image keeps in parts per
+/// billion: each least, usual, most.
 #[must_use]
-pub fn silver(silver: &SilverFigures, numbers: Numbers) -> String {
+pub fn silver(coating: [i64; 3], kept: [i64; 3], numbers: Numbers) -> String {
+    let [least, usual, most] = coating;
+    let [least_kept, usual_kept, most_kept] = kept;
     let grams = |milligrams| numbers.decimal(milligrams, 3);
     let percent = |ppb| numbers.decimal(ppb, 7);
     format!(
         "{}\u{a0}g/m² ({} to {}), of which {}\u{a0}% ({} to {}) stay in the image",
-        grams(silver.usual_mg_per_m2),
-        grams(silver.least_mg_per_m2),
-        grams(silver.most_mg_per_m2),
-        percent(silver.usual_kept_ppb),
-        percent(silver.least_kept_ppb),
-        percent(silver.most_kept_ppb),
+        grams(usual),
+        grams(least),
+        grams(most),
+        percent(usual_kept),
+        percent(least_kept),
+        percent(most_kept),
     )
 }
 
