@@ -7,6 +7,9 @@ use crate::clock::moment as moment_of;
 use crate::identity::names::text as line;
 use crate::problem::Problem;
 
+/// Where a figure comes from when nobody said.
+pub const SET_BY_STEWARD: &str = "set by a steward";
+
 /// The longest name.
 pub const NAME_LENGTH: usize = 80;
 /// The longest line of free text.

@@ -73,6 +73,32 @@ pub enum Problem {
     NotAField,
     /// Not the kind of value the field takes.
     WrongType,
+    /// A figure that a product of this form does not have.
+    NotOfThisForm,
+    /// A figure that a product of this kind does not have.
+    NotOfThisKind,
+    /// Not the two to eight parts of a kit.
+    NotKitParts,
+    /// Not none and not two points of a sheet.
+    NotTwoPoints,
+    /// Two points of a sheet less than 2 °C apart.
+    PointsTooClose,
+    /// Two points of a sheet of which the warmer one is not the quicker one.
+    WarmerNotQuicker,
+    /// The coldest temperature is above the warmest.
+    ColdestAboveWarmest,
+    /// A part-filled bottle that would keep longer than a full one.
+    LongerThanFull,
+    /// What is used as it is takes no water.
+    ReadyToUse,
+    /// The product's acid is not on file.
+    NoAcid,
+    /// A stop bath that would be past its limit pH when fresh.
+    FreshPastLimit,
+    /// The product's dilutions have figures that do not go with this.
+    DilutionsDisagree,
+    /// Figures that do not rise from least to most.
+    NotRising,
     /// Neither 22 characters of base64url nor a UUID.
     NotAKey,
 

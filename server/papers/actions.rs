@@ -3,8 +3,8 @@
 use serde::Serialize;
 use uuid::Uuid;
 
-use super::store;
 use super::{PaperClassSet, SheetSizeSet, SilverFigures};
+use super::{input, store};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
@@ -98,6 +98,12 @@ pub async fn set_paper_class(
 }
 
 async fn write_paper_class(book: &mut Book<'_>, new: NewPaperClass) -> Result<()> {
+    if let Some(silver) = &new.silver {
+        let problems = input::silver(silver);
+        if !problems.is_empty() {
+            return Err(Error::Invalid(problems));
+        }
+    }
     let classes = store::paper_classes(book.tx()).await?;
     let names = classes
         .iter()

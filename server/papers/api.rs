@@ -5,10 +5,10 @@ use utoipa::ToSchema;
 use uuid::Uuid;
 
 use super::actions::{self, NewPaperClass, NewSheetSize};
-use super::{PaperClass, SheetSize, input, paper_classes, sheet_sizes};
+use super::{PaperClass, SheetSize, SilverFigures, input, paper_classes, sheet_sizes};
 use crate::api::{By, Input, Made, Page, Paging, Route, Writing};
 use crate::error::{Error, Result};
-use crate::input::name;
+use crate::input::{name, needed_note};
 use crate::problem::Problems;
 use crate::rights::{KeepPapers, SeePapers};
 
@@ -140,6 +140,11 @@ pub struct PaperClassOut {
     pub name: String,
     /// Whether it is offered no more.
     pub is_retired: bool,
+    /// What is known of its silver; null where nobody said.
+    pub silver: Option<SilverFigures>,
+    /// What a square metre carries into the next bath, in microlitres; null where
+    /// nobody measured.
+    pub carry_over_ul_per_m2: Option<i64>,
 }
 
 impl From<PaperClass> for PaperClassOut {
@@ -148,6 +153,8 @@ impl From<PaperClass> for PaperClassOut {
             id: class.id,
             name: class.name,
             is_retired: class.is_retired,
+            silver: class.silver,
+            carry_over_ul_per_m2: class.carry_over_ul_per_m2,
         }
     }
 }
@@ -162,20 +169,38 @@ pub struct PaperClassIn {
     /// Whether it is offered no more.
     #[serde(default)]
     pub is_retired: bool,
+    /// What is known of its silver; null, and none is estimated.
+    pub silver: Option<SilverFigures>,
+    /// What a square metre carries into the next bath, in microlitres; null, and
+    /// none is shown.
+    #[schema(minimum = 1_000, maximum = 2_000_000)]
+    pub carry_over_ul_per_m2: Option<i64>,
 }
 
 impl Input for PaperClassIn {}
 
 impl PaperClassIn {
     fn read(self, id: Option<Uuid>) -> Result<NewPaperClass> {
-        let name = name(&self.name).map_err(|problem| Error::field("name", problem))?;
-        Ok(NewPaperClass {
-            id,
-            name,
-            is_retired: self.is_retired,
-            silver: None,
-            carry_over_ul_per_m2: None,
-        })
+        let mut problems = Problems::default();
+        let name = problems.take("name", name(&self.name));
+        if let Some(silver) = &self.silver {
+            for (field, problem) in input::silver(silver).iter() {
+                problems.add(format!("silver.{field}"), problem.clone());
+            }
+            problems.take("silver.basis", needed_note(&silver.basis));
+        }
+        let carried = self.carry_over_ul_per_m2.map(input::carry_over).transpose();
+        let carried = problems.take("carry_over_ul_per_m2", carried);
+        match (name, carried) {
+            (Some(name), Some(carry_over_ul_per_m2)) if problems.is_empty() => Ok(NewPaperClass {
+                id,
+                name,
+                is_retired: self.is_retired,
+                silver: self.silver,
+                carry_over_ul_per_m2,
+            }),
+            _ => Err(Error::Invalid(problems)),
+        }
     }
 }
 

@@ -3,11 +3,13 @@
 use uuid::Uuid;
 
 use super::actions::{NewPaperClass, NewSheetSize};
-use super::views::PapersForm;
-use super::{PaperClass, SheetSize, input};
-use crate::input::name;
+use super::views::{ClassForm, PapersForm};
+use super::{PaperClass, SheetSize, SilverFigures, input};
+use crate::input::{SET_BY_STEWARD, name, note};
 use crate::problem::{Problem, Problems};
+use crate::web::desk::renamed;
 use crate::web::lengths::Lengths;
+use crate::web::numbers::Numbers;
 
 /// A size as typed, read.
 pub(super) fn read_size(
@@ -40,17 +42,110 @@ pub(super) fn read_size(
     }
 }
 
+/// What the fields of a class's form are called, beside the figures they hold.
+pub(super) const CLASS_FIELDS: &[(&str, &str)] = &[
+    ("name", "class_name"),
+    ("least_mg_per_m2", "silver_least"),
+    ("usual_mg_per_m2", "silver_usual"),
+    ("most_mg_per_m2", "silver_most"),
+    ("least_kept_ppb", "kept_least"),
+    ("usual_kept_ppb", "kept_usual"),
+    ("most_kept_ppb", "kept_most"),
+];
+
 /// A class as typed, read.
-pub(super) fn read_class(form: &PapersForm, id: Option<Uuid>) -> Result<NewPaperClass, Problems> {
-    match name(&form.class_name) {
-        Ok(name) => Ok(NewPaperClass {
+pub(super) fn read_class(
+    form: &ClassForm,
+    id: Option<Uuid>,
+    old: Option<&PaperClass>,
+    numbers: Numbers,
+) -> Result<NewPaperClass, Problems> {
+    let mut problems = Problems::default();
+    let name = problems.take("class_name", name(&form.class_name));
+    let silver = read_silver(form, old, numbers, &mut problems);
+    let carried = match form.carry_over.trim() {
+        "" => Ok(None),
+        typed => {
+            let read = numbers.read_millilitres(typed).map_err(Problem::Number);
+            read.and_then(input::carry_over).map(Some)
+        }
+    };
+    let carried = problems.take("carry_over", carried);
+    match (name, carried) {
+        (Some(name), Some(carry_over_ul_per_m2)) if problems.is_empty() => Ok(NewPaperClass {
             id,
             name,
-            is_retired: false,
-            silver: None,
-            carry_over_ul_per_m2: None,
+            is_retired: old.is_some_and(|old| old.is_retired),
+            silver,
+            carry_over_ul_per_m2,
         }),
-        Err(problem) => Err(Problems::one("class_name", problem)),
+        _ => Err(problems),
+    }
+}
+
+/// All of its figures, or none where all are empty.
+fn read_silver(
+    form: &ClassForm,
+    old: Option<&PaperClass>,
+    numbers: Numbers,
+    problems: &mut Problems,
+) -> Option<SilverFigures> {
+    let typed = [
+        ("silver_least", &form.silver_least),
+        ("silver_usual", &form.silver_usual),
+        ("silver_most", &form.silver_most),
+        ("kept_least", &form.kept_least),
+        ("kept_usual", &form.kept_usual),
+        ("kept_most", &form.kept_most),
+    ];
+    let basis = problems.take("silver_basis", note(&form.silver_basis));
+    if typed.iter().all(|(_, typed)| typed.trim().is_empty()) {
+        return None;
+    }
+    let mut read = typed.into_iter().map(|(field, typed)| {
+        let figure = match field.starts_with("kept") {
+            true => numbers.read_percent(typed),
+            // Thousandths of a gram are milligrams.
+            false => numbers.read_thousandths(typed),
+        };
+        problems.take(field, figure.map_err(Problem::Number))
+    });
+    let mut next = || read.next().flatten();
+    let six = [next(), next(), next(), next(), next(), next()];
+    let [
+        Some(least),
+        Some(usual),
+        Some(most),
+        Some(least_kept),
+        Some(usual_kept),
+        Some(most_kept),
+    ] = six
+    else {
+        return None;
+    };
+    let silver = SilverFigures {
+        least_mg_per_m2: least,
+        usual_mg_per_m2: usual,
+        most_mg_per_m2: most,
+        least_kept_ppb: least_kept,
+        usual_kept_ppb: usual_kept,
+        most_kept_ppb: most_kept,
+        basis: basis.unwrap_or_default(),
+    };
+    problems.append(renamed(&input::silver(&silver), CLASS_FIELDS));
+    Some(with_basis(silver, old))
+}
+
+/// Where nobody says where they come from, a steward set them.
+fn with_basis(silver: SilverFigures, old: Option<&PaperClass>) -> SilverFigures {
+    let before = old.and_then(|old| old.silver.clone());
+    let is_said_anew = before.is_none_or(|before| before.basis != silver.basis || before == silver);
+    match silver.basis.is_empty() || !is_said_anew {
+        true => SilverFigures {
+            basis: SET_BY_STEWARD.to_owned(),
+            ..silver
+        },
+        false => silver,
     }
 }
 
@@ -66,11 +161,27 @@ pub(super) fn of_size(size: &SheetSize, key: String, lengths: Lengths) -> Papers
 }
 
 /// A class as its form shows it.
-pub(super) fn of_class(class: &PaperClass, key: String) -> PapersForm {
-    PapersForm {
+pub(super) fn of_class(class: &PaperClass, key: String, numbers: Numbers) -> ClassForm {
+    let form = ClassForm {
         key,
         class_name: class.name.clone(),
-        ..PapersForm::default()
+        carry_over: class
+            .carry_over_ul_per_m2
+            .map_or_else(String::new, |carried| numbers.decimal(carried, 3)),
+        ..ClassForm::default()
+    };
+    let Some(silver) = &class.silver else {
+        return form;
+    };
+    ClassForm {
+        silver_least: numbers.decimal(silver.least_mg_per_m2, 3),
+        silver_usual: numbers.decimal(silver.usual_mg_per_m2, 3),
+        silver_most: numbers.decimal(silver.most_mg_per_m2, 3),
+        kept_least: numbers.decimal(silver.least_kept_ppb, 7),
+        kept_usual: numbers.decimal(silver.usual_kept_ppb, 7),
+        kept_most: numbers.decimal(silver.most_kept_ppb, 7),
+        silver_basis: silver.basis.clone(),
+        ..form
     }
 }
 

@@ -5,8 +5,10 @@ use axum::response::Response;
 use uuid::Uuid;
 
 use super::actions::{set_paper_class, set_sheet_size};
-use super::form::{class_retired, of_class, of_size, read_class, read_size, size_retired};
-use super::views::{ClassPage, ClassRow, PapersForm, PapersPage, SizePage, SizeRow};
+use super::form::{
+    CLASS_FIELDS, class_retired, of_class, of_size, read_class, read_size, size_retired,
+};
+use super::views::{ClassForm, ClassPage, ClassRow, PapersForm, PapersPage, SizePage, SizeRow};
 use super::{PaperClass, SheetSize, store};
 use crate::app::App;
 use crate::darkroom::quantities::TenthsMm;
@@ -20,7 +22,7 @@ use crate::router::Pages;
 use crate::web::desk::{KeyForm, RetiredRow, ask, lying_at, renamed};
 use crate::web::forms::{Form, in_words, mend, new_key, page, read_key, see_other, to_mend};
 use crate::web::frame::Frame;
-use crate::web::messages::desk as words;
+use crate::web::messages::{desk as words, papers as said};
 use crate::web::shell::{Place, Shell};
 
 const PAPERS: &str = "/rooms/{room}/papers";
@@ -116,10 +118,7 @@ fn papers_page<R: Right>(
             .map(|size| size_row(size, &ground.settings))
             .collect::<Result<_>>()?,
         classes: classes
-            .map(|class| ClassRow {
-                id: class.id.to_string(),
-                name: class.name.clone(),
-            })
+            .map(|class| class_row(class, &ground.settings))
             .collect(),
         retired: retired(ground),
         form,
@@ -140,6 +139,33 @@ fn size_row(size: &SheetSize, settings: &Settings) -> Result<SizeRow> {
         sides: settings.lengths().sides(long, short),
         equivalent: settings.numbers().rounded(sheets.get(), 6, 2),
     })
+}
+
+fn class_row(class: &PaperClass, settings: &Settings) -> ClassRow {
+    let numbers = settings.numbers();
+    let known = class.silver.as_ref().map(|silver| {
+        let coating = [
+            silver.least_mg_per_m2,
+            silver.usual_mg_per_m2,
+            silver.most_mg_per_m2,
+        ];
+        let kept = [
+            silver.least_kept_ppb,
+            silver.usual_kept_ppb,
+            silver.most_kept_ppb,
+        ];
+        (said::silver(coating, kept, numbers), silver.basis.clone())
+    });
+    let (silver, basis) = known.unwrap_or_else(|| (said::nothing(), String::new()));
+    let carried = class.carry_over_ul_per_m2;
+    ClassRow {
+        id: class.id.to_string(),
+        name: class.name.clone(),
+        silver,
+        basis,
+        carry_over: carried
+            .map_or_else(said::nothing, |carried| said::carry_over(carried, numbers)),
+    }
 }
 
 fn retired(ground: &Ground) -> Vec<RetiredRow> {
@@ -278,7 +304,12 @@ async fn add_class(
     Form(form): Form<PapersForm>,
 ) -> Result<Response> {
     let ground = Ground::read(&app, &permit).await?;
-    match write_class(&app, &permit, &ground, &form, None).await? {
+    let named = ClassForm {
+        key: form.key.clone(),
+        class_name: form.class_name.clone(),
+        ..ClassForm::default()
+    };
+    match write_class(&app, &permit, &ground, &named, None).await? {
         None => Ok(back(&app, &permit)),
         Some(problems) => mend(&papers_page(&permit, &frame, &ground, form, &problems)?),
     }
@@ -289,21 +320,17 @@ async fn write_class(
     app: &App,
     permit: &Permit<KeepPapers>,
     ground: &Ground,
-    form: &PapersForm,
+    form: &ClassForm,
     id: Option<Uuid>,
 ) -> Result<Option<Problems>> {
-    let is_retired = match id {
-        Some(id) => ground.class(id)?.is_retired,
-        None => false,
-    };
-    let mut new = match read_class(form, id) {
+    let old = id.map(|id| ground.class(id)).transpose()?;
+    let new = match read_class(form, id, old, ground.settings.numbers()) {
         Ok(new) => new,
         Err(problems) => return Ok(Some(problems)),
     };
-    new.is_retired = is_retired;
     match set_paper_class(app, permit, read_key(&form.key)?, new).await {
         Ok(_) => Ok(None),
-        Err(error) => Ok(Some(renamed(&to_mend(error)?, &[("name", "class_name")]))),
+        Err(error) => Ok(Some(renamed(&to_mend(error)?, CLASS_FIELDS))),
     }
 }
 
@@ -314,7 +341,8 @@ async fn class_form(
     Path((_, id)): Path<(String, Uuid)>,
 ) -> Result<Response> {
     let ground = Ground::read(&app, &permit).await?;
-    let form = of_class(ground.class(id)?, new_key()?);
+    let numbers = ground.settings.numbers();
+    let form = of_class(ground.class(id)?, new_key()?, numbers);
     let none = Problems::default();
     page(&class_page(&permit, &frame, &ground, (id, form), &none))
 }
@@ -324,7 +352,7 @@ async fn change_class(
     permit: Permit<KeepPapers>,
     frame: Frame,
     Path((_, id)): Path<(String, Uuid)>,
-    Form(form): Form<PapersForm>,
+    Form(form): Form<ClassForm>,
 ) -> Result<Response> {
     let ground = Ground::read(&app, &permit).await?;
     match write_class(&app, &permit, &ground, &form, Some(id)).await? {
@@ -337,7 +365,7 @@ fn class_page(
     permit: &Permit<KeepPapers>,
     frame: &Frame,
     ground: &Ground,
-    (id, form): (Uuid, PapersForm),
+    (id, form): (Uuid, ClassForm),
     problems: &Problems,
 ) -> ClassPage {
     ClassPage {

@@ -27,6 +27,12 @@ pub struct ClassRow {
     pub id: String,
     /// `RC`.
     pub name: String,
+    /// `1.2 g/m² (0.5 to 1.6)`, or that nothing is on file.
+    pub silver: String,
+    /// Where that comes from.
+    pub basis: String,
+    /// `40 ml/m²`, or that nothing is on file.
+    pub carry_over: String,
 }
 
 /// A new size or class as typed.
@@ -43,6 +49,32 @@ pub struct PapersForm {
     pub short: String,
     /// The class's name.
     pub class_name: String,
+}
+
+/// A class as typed, with what is known of its silver.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(default)]
+pub struct ClassForm {
+    /// Idempotency key.
+    pub key: String,
+    /// The class's name.
+    pub class_name: String,
+    /// The lightest coating, in g/m².
+    pub silver_least: String,
+    /// The usual one.
+    pub silver_usual: String,
+    /// The heaviest.
+    pub silver_most: String,
+    /// The least share kept in the image, in per cent.
+    pub kept_least: String,
+    /// The usual share.
+    pub kept_usual: String,
+    /// The largest.
+    pub kept_most: String,
+    /// Where they come from.
+    pub silver_basis: String,
+    /// What a square metre carries over, in ml.
+    pub carry_over: String,
 }
 
 /// The papers of a room. A size posts to `/papers/sizes` (`size_name`, `long`, `short`), a
@@ -94,7 +126,7 @@ pub struct ClassPage {
     /// Its id.
     pub id: String,
     /// As typed.
-    pub form: PapersForm,
+    pub form: ClassForm,
     /// What to mend.
     pub problems: Problems,
 }

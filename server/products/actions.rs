@@ -3,15 +3,15 @@
 use serde::Serialize;
 use uuid::Uuid;
 
-use super::store;
 pub use super::wanted::{NewDilution, NewProduct};
 use super::{DilutionFigures, Product};
+use super::{check, dilutions, store};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{Book, Done, Key};
 use crate::papers;
-use crate::problem::Problem;
+use crate::problem::{Problem, Problems};
 use crate::rights::KeepProducts;
 
 /// So many products a room keeps at most.
@@ -75,18 +75,72 @@ async fn write_product(book: &mut Book<'_>, new: NewProduct, which: Dilutions) -
         None if there.len() >= MOST => return Err(Error::Refused(Problem::TooMany(MOST))),
         None => None,
     };
+    let mut problems = check::product(&new);
     let dilutions = match which {
         Dilutions::AsWanted => {
             check_classes(book, &new.dilutions).await?;
+            problems.append(of_dilutions(&new));
             figured(book, old, &new.dilutions)?
         }
-        Dilutions::AsTheyAre => old.map_or_else(Vec::new, |old| old.dilutions.clone()),
+        Dilutions::AsTheyAre => {
+            let there = old.map_or_else(Vec::new, |old| old.dilutions.clone());
+            let as_wanted: Vec<NewDilution> = there.iter().cloned().map(Into::into).collect();
+            problems.append(check::with_dilutions(&new, &as_wanted));
+            there
+        }
     };
+    if !problems.is_empty() {
+        return Err(Error::Invalid(problems));
+    }
+    let new = with_basis(new, old);
     let id = old.map_or_else(|| book.new_id(), |old| old.id);
     let version = old.map_or(1, |old| old.version + 1);
     let entry = new.settled(id, version, dilutions);
     book.append(&entry).await?;
     Ok(())
+}
+
+/// What is wrong with each dilution wanted, by its place in the list.
+fn of_dilutions(new: &NewProduct) -> Problems {
+    let mut problems = Problems::default();
+    for (index, figures) in new.dilutions.iter().enumerate() {
+        for (field, problem) in check::dilution(figures, new).iter() {
+            problems.add(format!("dilutions[{index}].{field}"), problem.clone());
+        }
+    }
+    problems
+}
+
+/// The product with a word on where its figures come from, where it has any.
+fn with_basis(new: NewProduct, old: Option<&Product>) -> NewProduct {
+    let figures = figures_of(&new);
+    if figures == figures_of(&NewProduct::named(String::new(), new.kind)) {
+        return NewProduct {
+            figures_basis: String::new(),
+            ..new
+        };
+    }
+    let is_changed = old.is_some_and(|old| figures_of(&NewProduct::like(old)) != figures);
+    NewProduct {
+        figures_basis: dilutions::basis(new.figures_basis.clone(), is_changed),
+        ..new
+    }
+}
+
+/// The figures of a product that need a word on where they come from.
+fn figures_of(new: &NewProduct) -> impl PartialEq + use<> {
+    (
+        (
+            new.stock_full_life_s,
+            new.stock_part_life_s,
+            new.longest_life_s,
+        ),
+        (new.coldest_tenths_celsius, new.warmest_tenths_celsius),
+        new.water_warmest_tenths_celsius,
+        new.time_points.clone(),
+        (new.limit_ph_thousandths, new.bromide_limit_mg_per_litre),
+        (new.kit_parts_thousandths.clone(), new.packet_makes_ul),
+    )
 }
 
 /// The dilutions wanted, those that were there under their old ids.

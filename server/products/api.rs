@@ -6,13 +6,16 @@ use utoipa::openapi::schema::ArrayBuilder;
 use utoipa::openapi::{ObjectBuilder, RefOr, Schema, Type};
 use uuid::Uuid;
 
-use super::actions::{self, NewDilution, NewProduct};
-use super::{CapacityFigure, DilutionFigures, Kind, Place, Product, input, product, products};
+use super::actions::{self, NewProduct};
+use super::api_dilutions::{DilutionIn, DilutionOut, dilutions};
+use super::entries::acid_text;
+use super::{Form, Kind, Product, TimePoint, check, input, product, products};
 use crate::api::{By, Input, Made, Page, Paging, Route, Writing};
 use crate::darkroom::incompatibility::Group;
+use crate::darkroom::stop_bath::StopAcid;
 use crate::error::{Error, Result};
-use crate::input::{date, name, needed_note};
-use crate::problem::{Problem, Problems};
+use crate::input::{date, name, note};
+use crate::problem::Problems;
 use crate::rights::{KeepProducts, SeeProducts};
 
 const PRODUCTS: &str = "/rooms/{room}/products";
@@ -62,36 +65,39 @@ pub struct ProductOut {
     pub data_sheet_on: Option<String>,
     /// Whether it is offered no more.
     pub is_retired: bool,
+    /// What it is before it is mixed.
+    pub form: Form,
+    /// A kit's parts, in thousandths; the water of 1+N is N times all of them together.
+    pub kit_parts_thousandths: Vec<i64>,
+    /// The stock solution that a packet of powder makes, in microlitres.
+    pub packet_makes_ul: Option<i64>,
+    /// Whether a part of a packet may be taken.
+    pub packets_may_be_divided: bool,
+    /// How long a powder's stock solution keeps in a full bottle, in seconds.
+    pub stock_full_life_s: Option<i64>,
+    /// The same from the first draw on, in seconds.
+    pub stock_part_life_s: Option<i64>,
+    /// The age of a mix that no top-up moves, in seconds.
+    pub longest_life_s: Option<i64>,
+    /// The coldest it works at, in tenths of a degree Celsius.
+    pub coldest_tenths_celsius: Option<i32>,
+    /// The warmest it works at, in tenths of a degree Celsius.
+    pub warmest_tenths_celsius: Option<i32>,
+    /// The warmest water it may be mixed with; null is 40 °C.
+    pub water_warmest_tenths_celsius: Option<i32>,
+    /// Two points of its sheet, or none.
+    pub time_points: Vec<TimePoint>,
+    /// A stop bath's acid; null where its capacity alone counts.
+    #[schema(schema_with = acid_schema)]
+    pub stop_acid: Option<StopAcid>,
+    /// The pH at which a stop bath is used up, in thousandths; null is 5.2.
+    pub limit_ph_thousandths: Option<i64>,
+    /// The bromide at which a developer is used up.
+    pub bromide_limit_mg_per_litre: Option<i64>,
+    /// Where its form's figures, temperatures, times and limits come from.
+    pub figures_basis: String,
     /// How it is used.
     pub dilutions: Vec<DilutionOut>,
-}
-
-/// The figures of one dilution.
-#[derive(Debug, Serialize, ToSchema)]
-pub struct DilutionOut {
-    /// Which.
-    pub id: Uuid,
-    /// N of 1+N, in thousandths.
-    pub parts_thousandths: i64,
-    /// How long it keeps in an open tray, in seconds.
-    pub tray_life_s: i64,
-    /// How long it keeps in a stoppered bottle, in seconds.
-    pub bottle_life_s: i64,
-    /// Where the lives come from.
-    pub life_basis: String,
-    /// How much paper a litre takes.
-    pub capacities: Vec<CapacityOut>,
-}
-
-/// How much of one paper class a litre takes.
-#[derive(Debug, Serialize, ToSchema)]
-pub struct CapacityOut {
-    /// The class.
-    pub paper_class_id: Uuid,
-    /// 8×10 in sheets a litre, in thousandths.
-    pub sheets_per_litre_thousandths: i64,
-    /// Where the figure comes from.
-    pub basis: String,
 }
 
 impl From<Product> for ProductOut {
@@ -109,30 +115,22 @@ impl From<Product> for ProductOut {
             precaution_codes: product.precaution_codes,
             data_sheet_on: product.data_sheet_on,
             is_retired: product.is_retired,
+            form: product.form,
+            kit_parts_thousandths: product.kit_parts_thousandths,
+            packet_makes_ul: product.packet_makes_ul,
+            packets_may_be_divided: product.packets_may_be_divided,
+            stock_full_life_s: product.stock_full_life_s,
+            stock_part_life_s: product.stock_part_life_s,
+            longest_life_s: product.longest_life_s,
+            coldest_tenths_celsius: product.coldest_tenths_celsius,
+            warmest_tenths_celsius: product.warmest_tenths_celsius,
+            water_warmest_tenths_celsius: product.water_warmest_tenths_celsius,
+            time_points: product.time_points,
+            stop_acid: product.stop_acid,
+            limit_ph_thousandths: product.limit_ph_thousandths,
+            bromide_limit_mg_per_litre: product.bromide_limit_mg_per_litre,
+            figures_basis: product.figures_basis,
             dilutions: product.dilutions.into_iter().map(Into::into).collect(),
-        }
-    }
-}
-
-impl From<DilutionFigures> for DilutionOut {
-    fn from(figures: DilutionFigures) -> Self {
-        Self {
-            id: figures.id,
-            parts_thousandths: figures.parts_thousandths,
-            tray_life_s: figures.tray_life_s,
-            bottle_life_s: figures.bottle_life_s,
-            life_basis: figures.life_basis,
-            capacities: figures.capacities.into_iter().map(Into::into).collect(),
-        }
-    }
-}
-
-impl From<CapacityFigure> for CapacityOut {
-    fn from(figure: CapacityFigure) -> Self {
-        Self {
-            paper_class_id: figure.paper_class_id,
-            sheets_per_litre_thousandths: figure.sheets_per_litre_thousandths,
-            basis: figure.basis,
         }
     }
 }
@@ -170,43 +168,56 @@ pub struct ProductIn {
     /// Whether it is offered no more.
     #[serde(default)]
     pub is_retired: bool,
+    /// What it is before it is mixed.
+    #[serde(default)]
+    pub form: Form,
+    /// A kit's two to eight parts, in thousandths; no other form has any.
+    #[serde(default)]
+    #[schema(max_items = 8)]
+    pub kit_parts_thousandths: Vec<i64>,
+    /// The stock solution that a packet of powder makes, in microlitres; a powder needs it.
+    #[schema(minimum = 10_000, maximum = 1_000_000_000)]
+    pub packet_makes_ul: Option<i64>,
+    /// Whether a part of a packet may be taken.
+    #[serde(default)]
+    pub packets_may_be_divided: bool,
+    /// How long a powder's stock solution keeps in a full bottle, in seconds.
+    #[schema(minimum = 60, maximum = 157_680_000)]
+    pub stock_full_life_s: Option<i64>,
+    /// The same from the first draw on, in seconds.
+    #[schema(minimum = 60, maximum = 157_680_000)]
+    pub stock_part_life_s: Option<i64>,
+    /// The age of a mix that no top-up moves, in seconds.
+    #[schema(minimum = 60, maximum = 157_680_000)]
+    pub longest_life_s: Option<i64>,
+    /// The coldest it works at, in tenths of a degree Celsius.
+    #[schema(minimum = 0, maximum = 600)]
+    pub coldest_tenths_celsius: Option<i32>,
+    /// The warmest it works at, in tenths of a degree Celsius.
+    #[schema(minimum = 0, maximum = 600)]
+    pub warmest_tenths_celsius: Option<i32>,
+    /// The warmest water it may be mixed with; null is 40 °C.
+    #[schema(minimum = 0, maximum = 600)]
+    pub water_warmest_tenths_celsius: Option<i32>,
+    /// Two points of its sheet 2 °C apart or more, or none.
+    #[serde(default)]
+    #[schema(max_items = 2)]
+    pub time_points: Vec<TimePoint>,
+    /// A stop bath's acid; null where its capacity alone counts.
+    #[schema(schema_with = acid_schema)]
+    pub stop_acid: Option<StopAcid>,
+    /// The pH at which a stop bath is used up, in thousandths; null is 5.2.
+    #[schema(minimum = 2_000, maximum = 9_000)]
+    pub limit_ph_thousandths: Option<i64>,
+    /// The bromide at which a developer is used up.
+    #[schema(minimum = 1, maximum = 100_000)]
+    pub bromide_limit_mg_per_litre: Option<i64>,
+    /// Where its form's figures, temperatures, times and limits come from.
+    #[serde(default)]
+    #[schema(max_length = 200)]
+    pub figures_basis: String,
     /// How it is used.
     pub dilutions: Vec<DilutionIn>,
-}
-
-/// A dilution to set.
-#[derive(Debug, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub struct DilutionIn {
-    /// N of 1+N, in thousandths.
-    #[schema(minimum = 0, maximum = 1_000_000)]
-    pub parts_thousandths: i64,
-    /// How long it keeps in an open tray, in seconds.
-    #[schema(minimum = 60, maximum = 157_680_000)]
-    pub tray_life_s: i64,
-    /// How long it keeps in a stoppered bottle, in seconds.
-    #[schema(minimum = 60, maximum = 157_680_000)]
-    pub bottle_life_s: i64,
-    /// Where the lives come from.
-    #[schema(max_length = 200)]
-    pub life_basis: String,
-    /// How much paper a litre takes.
-    #[serde(default)]
-    pub capacities: Vec<CapacityIn>,
-}
-
-/// How much of one paper class a litre takes.
-#[derive(Debug, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub struct CapacityIn {
-    /// The class.
-    pub paper_class_id: Uuid,
-    /// 8×10 in sheets a litre, in thousandths.
-    #[schema(minimum = 1_000, maximum = 10_000_000)]
-    pub sheets_per_litre_thousandths: i64,
-    /// Where the figure comes from.
-    #[schema(max_length = 200)]
-    pub basis: String,
 }
 
 impl Input for ProductIn {
@@ -220,6 +231,7 @@ impl ProductIn {
         let precautions = input::precaution_codes(self.precaution_codes.iter().map(String::as_str));
         let depth = input::depth_reference(self.depth_reference_tenths_mm);
         let sheet = self.data_sheet_on.as_deref().map(date).transpose();
+        let basis = note(&self.figures_basis);
         let new = NewProduct {
             id,
             name: problems.take("name", name(&self.name)).unwrap_or_default(),
@@ -236,9 +248,24 @@ impl ProductIn {
                 .unwrap_or_default(),
             data_sheet_on: problems.take("data_sheet_on", sheet).flatten(),
             is_retired: self.is_retired,
+            form: self.form,
+            kit_parts_thousandths: self.kit_parts_thousandths,
+            packet_makes_ul: self.packet_makes_ul,
+            packets_may_be_divided: self.packets_may_be_divided,
+            stock_full_life_s: self.stock_full_life_s,
+            stock_part_life_s: self.stock_part_life_s,
+            longest_life_s: self.longest_life_s,
+            coldest_tenths_celsius: self.coldest_tenths_celsius,
+            warmest_tenths_celsius: self.warmest_tenths_celsius,
+            water_warmest_tenths_celsius: self.water_warmest_tenths_celsius,
+            time_points: self.time_points,
+            stop_acid: self.stop_acid,
+            limit_ph_thousandths: self.limit_ph_thousandths,
+            bromide_limit_mg_per_litre: self.bromide_limit_mg_per_litre,
+            figures_basis: problems.take("figures_basis", basis).unwrap_or_default(),
             dilutions: dilutions(self.dilutions, &mut problems),
-            ..NewProduct::named(String::new(), self.kind)
         };
+        problems.append(check::product(&new));
         match problems.is_empty() {
             true => Ok(new),
             false => Err(Error::Invalid(problems)),
@@ -246,66 +273,13 @@ impl ProductIn {
     }
 }
 
-fn dilutions(all: Vec<DilutionIn>, problems: &mut Problems) -> Vec<NewDilution> {
-    problems.take("dilutions", input::dilution_count(all.len()));
-    let mut read: Vec<NewDilution> = Vec::new();
-    for (index, dilution) in all.into_iter().enumerate() {
-        let at = format!("dilutions[{index}]");
-        let new = dilution.read(&at, problems);
-        if read
-            .iter()
-            .any(|each| each.parts_thousandths == new.parts_thousandths)
-        {
-            problems.add(format!("{at}.parts_thousandths"), Problem::Twice);
-        }
-        read.push(new);
-    }
-    read
-}
-
-impl DilutionIn {
-    /// The figures; where one is wrong, the problem says so and none is used.
-    fn read(self, at: &str, problems: &mut Problems) -> NewDilution {
-        let mut take = |field: &str, read| {
-            problems
-                .take(format!("{at}.{field}"), read)
-                .unwrap_or_default()
-        };
-        let parts_thousandths = take("parts_thousandths", input::parts(self.parts_thousandths));
-        let tray_life_s = take("tray_life_s", input::life(self.tray_life_s));
-        let bottle_life_s = take("bottle_life_s", input::life(self.bottle_life_s));
-        let basis = needed_note(&self.life_basis);
-        let life_basis = problems.take(format!("{at}.life_basis"), basis);
-        NewDilution {
-            parts_thousandths,
-            tray_life_s,
-            bottle_life_s,
-            life_basis: life_basis.unwrap_or_default(),
-            capacities: capacities(self.capacities, at, problems),
-            ..NewDilution::default()
-        }
-    }
-}
-
-fn capacities(all: Vec<CapacityIn>, at: &str, problems: &mut Problems) -> Vec<CapacityFigure> {
-    let mut read: Vec<CapacityFigure> = Vec::new();
-    for (index, figure) in all.into_iter().enumerate() {
-        let at = format!("{at}.capacities[{index}]");
-        let id = figure.paper_class_id;
-        if read.iter().any(|other| other.paper_class_id == id) {
-            problems.add(format!("{at}.paper_class_id"), Problem::Twice);
-        }
-        let sheets = input::capacity(figure.sheets_per_litre_thousandths);
-        let sheets = problems.take(format!("{at}.sheets_per_litre_thousandths"), sheets);
-        let basis = problems.take(format!("{at}.basis"), needed_note(&figure.basis));
-        read.push(CapacityFigure {
-            paper_class_id: id,
-            place: Place::Single,
-            sheets_per_litre_thousandths: sheets.unwrap_or_default(),
-            basis: basis.unwrap_or_default(),
-        });
-    }
-    read
+fn acid_schema() -> RefOr<Schema> {
+    let names = [StopAcid::Acetic, StopAcid::Citric];
+    let names = names.into_iter().filter_map(|acid| acid_text(acid).ok());
+    let acid = ObjectBuilder::new()
+        .schema_type(Type::String)
+        .enum_values(Some(names.collect::<Vec<_>>()));
+    acid.into()
 }
 
 /// The groups as JSON writes them, from the table of incompatibilities.

@@ -4,21 +4,21 @@ use axum::extract::{Path, State};
 use axum::response::Response;
 use uuid::Uuid;
 
-use super::DilutionFigures;
+use super::dilution_form::{FIELDS, fields, new_dilution, of_dilution, places, read_dilution};
 use super::dilutions::{DilutionRemoval, remove_dilution, set_dilution};
-use super::form::{fields, new_dilution, of_dilution, read_dilution};
 use super::pages::{Ground, shell, show};
-use super::views::{DilutionForm, DilutionFormPage};
+use super::views::{DilutionForm, DilutionFormPage, PlaceFields};
+use super::{DilutionFigures, Form as ProductForm, Kind, Place};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::problem::Problems;
 use crate::rights::KeepProducts;
 use crate::router::Pages;
-use crate::web::desk::{KeyForm, ask};
+use crate::web::desk::{KeyForm, ask, renamed};
 use crate::web::forms::{Form, in_words, mend, new_key, page, read_key, to_mend};
 use crate::web::frame::Frame;
-use crate::web::messages::desk as words;
+use crate::web::messages::{desk, products as words};
 
 const DILUTIONS: &str = "/rooms/{room}/products/{product}/dilutions";
 
@@ -50,7 +50,8 @@ async fn new_form(
     Path((_, product)): Path<(String, Uuid)>,
 ) -> Result<Response> {
     let ground = Ground::read(&app, &permit, product).await?;
-    let (form, none) = (new_dilution(new_key()?), Problems::default());
+    let form = new_dilution(new_key()?, &ground.product);
+    let none = Problems::default();
     page(&form_page(&permit, &frame, (&ground, None), form, &none)?)
 }
 
@@ -85,10 +86,35 @@ fn form_page(
         name: figures.map_or_else(String::new, |figures| {
             numbers.dilution(figures.parts_thousandths)
         }),
-        capacities: fields(&form, &ground.classes),
+        parts_of: words::parts_of(product.form).to_owned(),
+        is_ready_to_use: product.form == ProductForm::ReadyToUse,
+        is_fixer: product.kind == Kind::Fixer,
+        acid: product.stop_acid.map(|acid| words::acid(acid).to_owned()),
+        places: place_fields(&form, ground),
         form,
         problems: in_words(problems, numbers),
     })
+}
+
+/// The paper a litre takes, place by place.
+fn place_fields(form: &DilutionForm, ground: &Ground) -> Vec<PlaceFields> {
+    let kind = ground.product.kind;
+    let fields = fields(form, &ground.classes, kind);
+    let places = places(kind).iter().map(|place| {
+        let fields: Vec<_> = fields
+            .iter()
+            .filter(|field| field.place == *place)
+            .cloned()
+            .collect();
+        let is_filled = fields.iter().any(|field| !field.capacity.is_empty());
+        PlaceFields {
+            title: words::place(*place).to_owned(),
+            is_open: *place == Place::Single || is_filled,
+            is_plain: *place == Place::Single,
+            fields,
+        }
+    });
+    places.collect()
 }
 
 async fn add(
@@ -122,15 +148,15 @@ async fn write(
     form: DilutionForm,
 ) -> Result<Response> {
     let (product, numbers) = (ground.product.id, ground.settings.numbers());
-    let typed = fields(&form, &ground.classes);
-    let outcome = match read_dilution(&form, &typed, (product, id), numbers) {
+    let typed = fields(&form, &ground.classes, ground.product.kind);
+    let outcome = match read_dilution(&form, &typed, (&ground.product, id), numbers) {
         Ok(new) => set_dilution(app, permit, read_key(&form.key)?, new).await,
         Err(problems) => Err(Error::Invalid(problems)),
     };
     match outcome {
         Ok(_) => Ok(show(app, permit, &product.to_string())),
         Err(error) => {
-            let problems = to_mend(error)?;
+            let problems = renamed(&to_mend(error)?, FIELDS);
             mend(&form_page(permit, frame, (ground, id), form, &problems)?)
         }
     }
@@ -145,7 +171,7 @@ async fn ask_first(
     let ground = Ground::read(&app, &permit, product).await?;
     let parts = ground.dilution(id)?.parts_thousandths;
     let dilution = ground.settings.numbers().dilution(parts);
-    let question = words::take_out(&ground.product.name, &dilution);
+    let question = desk::take_out(&ground.product.name, &dilution);
     let here = format!("/products/{product}/dilutions/{id}");
     let action = format!("{here}/remove");
     ask(shell(&permit, &frame, &action), question, &action, &here)

@@ -3,18 +3,16 @@
 use serde::Serialize;
 use uuid::Uuid;
 
-use super::actions::{NewDilution, check_classes, write_next};
-use super::starter::COMMON_PRACTICE;
-use super::{CapacityFigure, DilutionFigures, Place, Product, input, store};
+use super::actions::{NewDilution, NewProduct, check_classes, write_next};
+use super::starter::{COMMON_PRACTICE, FROM_MEMORY};
+use super::{CapacityFigure, DilutionFigures, Place, Product, check, input, store};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
+use crate::input::SET_BY_STEWARD;
 use crate::logbook::{Book, Done, Key};
 use crate::problem::Problem;
 use crate::rights::KeepProducts;
-
-/// Where a figure comes from when nobody said.
-pub const SET_BY_STEWARD: &str = "set by a steward";
 
 /// A dilution as somebody wants it, by itself.
 #[derive(Clone, Debug, Serialize)]
@@ -61,11 +59,15 @@ async fn write_dilution(book: &mut Book<'_>, change: DilutionChange) -> Result<(
     let product = store::product(book.tx(), change.product_id).await?;
     let mut product = product.ok_or(Error::NotFound)?;
     check_classes(book, std::slice::from_ref(&change.figures)).await?;
+    let problems = check::dilution(&change.figures, &NewProduct::like(&product));
+    if !problems.is_empty() {
+        return Err(Error::Invalid(problems));
+    }
     let parts = change.figures.parts_thousandths;
     let is_other = |each: &DilutionFigures| Some(each.id) != change.dilution_id;
     let mut others = product.dilutions.iter().filter(|each| is_other(each));
     if others.any(|each| each.parts_thousandths == parts) {
-        return Err(Error::field("parts", Problem::DilutionTaken));
+        return Err(Error::field("parts_thousandths", Problem::DilutionTaken));
     }
     let old = take(&mut product, change.dilution_id)?;
     let id = old
@@ -95,16 +97,22 @@ fn take(product: &mut Product, id: Option<Uuid>) -> Result<Option<DilutionFigure
 fn settled(id: Uuid, old: Option<&DilutionFigures>, change: DilutionChange) -> DilutionFigures {
     let wanted = change.figures;
     let there = old.map_or(&[][..], |old| old.capacities.as_slice());
-    let is_life_changed = old.is_some_and(|old| {
-        (old.tray_life_s, old.bottle_life_s) != (wanted.tray_life_s, wanted.bottle_life_s)
-    });
+    let before = old.cloned().map(NewDilution::from);
+    let is_changed = |of: fn(&NewDilution) -> Vec<Option<i64>>| {
+        before.as_ref().is_some_and(|old| of(old) != of(&wanted))
+    };
+    let (lives_changed, figures_changed) = (is_changed(lives_of), is_changed(figures_of));
+    let figures_basis = match figures_of(&wanted).iter().any(Option::is_some) {
+        true => basis(wanted.figures_basis.clone(), figures_changed),
+        false => String::new(),
+    };
     let kept = there.iter().filter(|figure| {
         let cleared = (figure.paper_class_id, figure.place);
         let mut named = wanted.capacities.iter();
         !change.cleared.contains(&cleared) && !named.any(|each| is_of_one(each, figure))
     });
     let kept: Vec<CapacityFigure> = kept.cloned().collect();
-    let capacities = wanted.capacities.into_iter().map(|figure| {
+    let capacities = wanted.capacities.clone().into_iter().map(|figure| {
         let is_same_class = |old: &&CapacityFigure| is_of_one(old, &figure);
         let is_changed = there.iter().find(is_same_class).is_some_and(|old| {
             old.sheets_per_litre_thousandths != figure.sheets_per_litre_thousandths
@@ -116,7 +124,8 @@ fn settled(id: Uuid, old: Option<&DilutionFigures>, change: DilutionChange) -> D
     });
     let capacities = capacities.chain(kept).collect();
     let settled = NewDilution {
-        life_basis: basis(wanted.life_basis, is_life_changed),
+        life_basis: basis(wanted.life_basis, lives_changed),
+        figures_basis,
         capacities,
         ..wanted
     };
@@ -128,11 +137,34 @@ fn is_of_one(one: &CapacityFigure, other: &CapacityFigure) -> bool {
     (one.paper_class_id, one.place) == (other.paper_class_id, other.place)
 }
 
-fn basis(typed: String, is_changed: bool) -> String {
-    match typed.is_empty() || (is_changed && typed == COMMON_PRACTICE) {
+/// Where a figure comes from, as somebody said: a steward where nobody did, and
+/// where a starter figure was changed without a word.
+pub(super) fn basis(typed: String, is_changed: bool) -> String {
+    let is_starter = typed == COMMON_PRACTICE || typed == FROM_MEMORY;
+    match typed.is_empty() || (is_changed && is_starter) {
         true => SET_BY_STEWARD.to_owned(),
         false => typed,
     }
+}
+
+/// The figures of a dilution that need a word of their own on where they come from.
+fn figures_of(wanted: &NewDilution) -> Vec<Option<i64>> {
+    vec![
+        wanted.film_rolls_per_litre_thousandths,
+        wanted.acid_mmol_per_litre,
+        wanted.silver_limit_single_mg_per_litre,
+        wanted.silver_limit_first_mg_per_litre,
+        wanted.silver_limit_second_mg_per_litre,
+    ]
+}
+
+fn lives_of(wanted: &NewDilution) -> Vec<Option<i64>> {
+    vec![
+        Some(wanted.tray_life_s),
+        Some(wanted.bottle_life_s),
+        wanted.covered_life_s,
+        wanted.part_bottle_life_s,
+    ]
 }
 
 /// Takes a dilution out of its product. Mixes that stand carry their own figures.

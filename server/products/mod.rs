@@ -6,12 +6,17 @@
 
 pub mod actions;
 pub mod api;
+pub mod api_dilutions;
+mod check;
+mod dilution_form;
 mod dilution_pages;
 pub mod dilutions;
 mod entries;
+mod figures;
 mod form;
 pub mod input;
 mod pages;
+mod spans;
 pub mod starter;
 mod statements;
 mod store;

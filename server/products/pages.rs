@@ -6,12 +6,11 @@ use uuid::Uuid;
 
 use super::actions::{Retiring, describe_product, retire_product};
 use super::entries::group_text;
-use super::form::{new_product, of_product, read_product};
+use super::form::{FIELDS, new_product, of_product, read_product};
 use super::views::{
-    CapacityShown, CodeShown, DilutionShown, ProductForm, ProductFormPage, ProductPage, ProductRow,
-    ProductsPage,
+    CodeShown, DilutionShown, ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
 };
-use super::{DilutionFigures, Product, dilution_pages, statements, store};
+use super::{DilutionFigures, Product, dilution_pages, figures, statements, store};
 use crate::app::App;
 use crate::darkroom::incompatibility::Group;
 use crate::error::{Error, Result};
@@ -22,7 +21,7 @@ use crate::rights::{KeepProducts, Right, SeeProducts};
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
 use crate::web::dates::Moment;
-use crate::web::desk::{KeyForm, RetiredRow, ask, lying_at};
+use crate::web::desk::{KeyForm, RetiredRow, ask, lying_at, renamed};
 use crate::web::fields::Choice;
 use crate::web::forms::{Form, in_words, mend, new_key, page, read_key, see_other, to_mend};
 use crate::web::frame::Frame;
@@ -160,6 +159,8 @@ fn product_page(
         kind: words::kind(product.kind).to_owned(),
         is_retired: product.is_retired,
         version: product.version,
+        made_of: words::made_of(product.form).to_owned(),
+        figures: figures::of_product(product, ground.settings.numbers()),
         dilutions: dilutions.map(|figures| shown(figures, ground)).collect(),
         hazards: codes(&product.hazard_codes),
         precautions: codes(&product.precaution_codes),
@@ -195,24 +196,12 @@ fn data_sheet_day(ground: &Ground) -> Result<Option<Moment>> {
     }))
 }
 
-fn shown(figures: &DilutionFigures, ground: &Ground) -> DilutionShown {
+fn shown(dilution: &DilutionFigures, ground: &Ground) -> DilutionShown {
     let numbers = ground.settings.numbers();
-    let name = |id: Uuid| {
-        let class = ground.classes.iter().find(|class| class.id == id);
-        class.map_or_else(String::new, |class| class.name.clone())
-    };
-    let capacities = figures.capacities.iter().map(|figure| CapacityShown {
-        paper_class: name(figure.paper_class_id),
-        takes: words::takes(figure.sheets_per_litre_thousandths, numbers),
-        basis: figure.basis.clone(),
-    });
     DilutionShown {
-        id: figures.id.to_string(),
-        name: numbers.dilution(figures.parts_thousandths),
-        tray_life: words::life(figures.tray_life_s),
-        bottle_life: words::life(figures.bottle_life_s),
-        life_basis: figures.life_basis.clone(),
-        capacities: capacities.collect(),
+        id: dilution.id.to_string(),
+        name: numbers.dilution(dilution.parts_thousandths),
+        figures: figures::of_dilution(dilution, &ground.product, &ground.classes, numbers),
     }
 }
 
@@ -247,7 +236,7 @@ async fn add(
     match outcome {
         Ok(done) => Ok(show(&app, &permit, &done.id("product")?.to_string())),
         Err(error) => {
-            let (of, problems) = ((None, &settings), to_mend(error)?);
+            let (of, problems) = ((None, &settings), renamed(&to_mend(error)?, FIELDS));
             mend(&form_page(&permit, &frame, of, form, &problems)?)
         }
     }
@@ -280,7 +269,10 @@ async fn change(
     };
     match outcome {
         Ok(_) => Ok(show(&app, &permit, &id.to_string())),
-        Err(error) => mend(&form_page(&permit, &frame, of, form, &to_mend(error)?)?),
+        Err(error) => {
+            let problems = renamed(&to_mend(error)?, FIELDS);
+            mend(&form_page(&permit, &frame, of, form, &problems)?)
+        }
     }
 }
 

@@ -179,7 +179,7 @@ fn rapid_fixer(classes: &[PaperClass]) -> NewProduct {
             ),
             dilution(9, [None; 3], [Some(40), Some(20), Some(40)]),
         ],
-        ..NewProduct::named("Rapid fixer".to_owned(), Kind::Fixer)
+        ..NewProduct::named("Ammonium rapid fixer".to_owned(), Kind::Fixer)
     }
 }
 

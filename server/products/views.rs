@@ -3,6 +3,7 @@
 use askama::Template;
 use serde::Deserialize;
 
+use super::Place;
 use crate::web::dates::Moment;
 use crate::web::desk::RetiredRow;
 use crate::web::fields::{Choice, Problems};
@@ -39,13 +40,13 @@ pub struct ProductsPage {
     pub may_change: bool,
 }
 
-/// A capacity as shown.
+/// A figure as shown.
 #[derive(Debug, Clone)]
-pub struct CapacityShown {
-    /// The paper class.
-    pub paper_class: String,
-    /// What a litre takes, in sheets of 8×10 in: `100 sheets`.
-    pub takes: String,
+pub struct FigureShown {
+    /// `A litre, RC`.
+    pub what: String,
+    /// `100 sheets`.
+    pub figure: String,
     /// `common practice, no source`.
     pub basis: String,
 }
@@ -57,14 +58,8 @@ pub struct DilutionShown {
     pub id: String,
     /// `1+9`.
     pub name: String,
-    /// `8 h`.
-    pub tray_life: String,
-    /// `24 h`.
-    pub bottle_life: String,
-    /// `common practice, no source`.
-    pub life_basis: String,
-    /// Its capacities.
-    pub capacities: Vec<CapacityShown>,
+    /// Paper, film, lives and limits, each with where it comes from.
+    pub figures: Vec<FigureShown>,
 }
 
 /// A code of the data sheet with its text.
@@ -92,6 +87,10 @@ pub struct ProductPage {
     pub is_retired: bool,
     /// Its version; each change makes a new one.
     pub version: i32,
+    /// What it is before it is mixed: `One liquid concentrate.`
+    pub made_of: String,
+    /// Its form, temperatures, times and limits.
+    pub figures: Vec<FigureShown>,
     /// Its dilutions.
     pub dilutions: Vec<DilutionShown>,
     /// Hazard statements as supplied.
@@ -118,8 +117,44 @@ pub struct ProductForm {
     pub key: String,
     /// Its name.
     pub name: String,
-    /// `developer`, `stop_bath`, `fixer`, `wash_aid` or `toner`.
+    /// `developer`, `stop_bath`, `fixer`, `wash_aid`, `toner` or `holding_water`.
     pub kind: String,
+    /// `liquid`, `kit`, `powder` or `ready_to_use`.
+    pub form: String,
+    /// A kit's parts: `1:1:0.5`.
+    pub kit_parts: String,
+    /// Litres of stock solution that a packet makes.
+    pub packet_makes: String,
+    /// `yes` where a part of a packet may be taken.
+    pub packets_may_be_divided: String,
+    /// How long stock solution keeps in a full bottle, in hours.
+    pub stock_full_life: String,
+    /// The same from the first draw on.
+    pub stock_part_life: String,
+    /// The age that no top-up moves, in hours.
+    pub longest_life: String,
+    /// The coldest it works at, in °C.
+    pub coldest: String,
+    /// The warmest it works at, in °C.
+    pub warmest: String,
+    /// The warmest water it may be mixed with, in °C.
+    pub water_warmest: String,
+    /// One point of its sheet: the time, in seconds.
+    pub time_1: String,
+    /// At which temperature, in °C.
+    pub at_1: String,
+    /// The other point: the time, in seconds.
+    pub time_2: String,
+    /// At which temperature, in °C.
+    pub at_2: String,
+    /// `acetic`, `citric` or empty.
+    pub stop_acid: String,
+    /// The pH at which a stop bath is used up.
+    pub limit_ph: String,
+    /// The bromide at which a developer is used up, in mg/L.
+    pub bromide_limit: String,
+    /// Where its temperatures, times and limits come from.
+    pub figures_basis: String,
     /// The chemical groups ticked, by the names the API has for them.
     pub groups: Vec<String>,
     /// `yes` where it oxidises in an open tray.
@@ -155,7 +190,29 @@ pub struct ProductFormPage {
     pub problems: Problems,
 }
 
-/// A dilution as typed; `capacity` and `basis` follow the order of the paper classes.
+impl ProductFormPage {
+    /// Whether a section is opened: it is used, or something in it is wrong.
+    #[must_use]
+    pub fn opens(&self, is_used: bool, fields: &[&str]) -> bool {
+        is_used || fields.iter().any(|field| self.problems.has(field))
+    }
+
+    /// Whether the temperatures' section has anything in it.
+    #[must_use]
+    pub fn has_temperatures(&self) -> bool {
+        let form = &self.form;
+        let typed = [
+            &form.coldest,
+            &form.warmest,
+            &form.water_warmest,
+            &form.time_1,
+            &form.time_2,
+        ];
+        typed.iter().any(|typed| !typed.is_empty())
+    }
+}
+
+/// A dilution as typed; `place`, `capacity` and `basis` follow the order of `paper_class`.
 #[derive(Debug, Clone, Default, Deserialize)]
 #[serde(default)]
 pub struct DilutionForm {
@@ -165,21 +222,56 @@ pub struct DilutionForm {
     pub parts: String,
     /// Hours in the open tray, or any unit of time behind the number.
     pub tray_life: String,
+    /// The same in a covered tray; empty: as in an open one.
+    pub covered_life: String,
     /// The same in a stoppered bottle.
     pub bottle_life: String,
+    /// The same in a part-filled bottle; empty: as in a full one.
+    pub part_bottle_life: String,
     /// Where the lives come from.
     pub life_basis: String,
+    /// Rolls of film per litre; empty: paper only.
+    pub film_rolls: String,
+    /// Acid in mmol/L; empty: capacity only.
+    pub acid: String,
+    /// Silver in mg/L at which a single bath is used up.
+    pub silver_single: String,
+    /// The same for the first of two.
+    pub silver_first: String,
+    /// The same for the second of two.
+    pub silver_second: String,
+    /// Where film, acid and silver come from.
+    pub figures_basis: String,
     /// The paper classes' ids.
     pub paper_class: Vec<String>,
-    /// Sheets of 8×10 in per litre, one a paper class; empty: not for this class.
+    /// `single`, `first` or `second`, one a class and place.
+    pub place: Vec<String>,
+    /// Sheets of 8×10 in per litre, one a class and place; empty: not for this class.
     pub capacity: Vec<String>,
     /// Where each comes from.
     pub basis: Vec<String>,
 }
 
+/// The paper classes of one place in the dilution's form.
+#[derive(Debug, Clone)]
+pub struct PlaceFields {
+    /// `The first of two baths`.
+    pub title: String,
+    /// Is it opened?
+    pub is_open: bool,
+    /// Does it stand by itself, without a title?
+    pub is_plain: bool,
+    /// Its classes.
+    pub fields: Vec<CapacityField>,
+}
+
 /// One paper class in the dilution's form.
 #[derive(Debug, Clone)]
 pub struct CapacityField {
+    /// Its place among all of them.
+    pub index: usize,
+    /// Where the bath stands.
+    pub place: Place,
     /// The paper class's id.
     pub paper_class: String,
     /// Its name.
@@ -207,8 +299,40 @@ pub struct DilutionFormPage {
     pub name: String,
     /// As typed.
     pub form: DilutionForm,
-    /// One a paper class, with what was typed.
-    pub capacities: Vec<CapacityField>,
+    /// What the water is added to: `concentrate`.
+    pub parts_of: String,
+    /// Is it used as it is?
+    pub is_ready_to_use: bool,
+    /// Is it a fixer, with film and silver?
+    pub is_fixer: bool,
+    /// The acid of a stop bath: `acetic acid`.
+    pub acid: Option<String>,
+    /// One a place, with what was typed for each paper class.
+    pub places: Vec<PlaceFields>,
     /// What to mend.
     pub problems: Problems,
+}
+
+impl DilutionFormPage {
+    /// Whether film or silver was sent, where they do not belong.
+    #[must_use]
+    pub fn has_film_or_silver(&self) -> bool {
+        let form = &self.form;
+        let typed = [
+            &form.film_rolls,
+            &form.silver_single,
+            &form.silver_first,
+            &form.silver_second,
+        ];
+        typed.iter().any(|typed| !typed.is_empty())
+    }
+
+    /// Whether something of this place is wrong.
+    #[must_use]
+    pub fn is_wrong(&self, place: &PlaceFields) -> bool {
+        place.fields.iter().any(|field| {
+            let wrong = |stem| self.problems.nth(stem, &field.index).is_some();
+            wrong("capacity") || wrong("basis")
+        })
+    }
 }

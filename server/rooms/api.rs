@@ -5,6 +5,7 @@ use utoipa::ToSchema;
 use utoipa::openapi::{ObjectBuilder, RefOr, Schema, Type};
 
 use super::actions::change_settings;
+use super::settings::{fixer_shifts, second_bath_ppb};
 use super::{DecimalMark, Emergency, HazardRules, Hours, Settings, Units, settings_and_seq};
 use crate::api::{By, Input, Made, Route, Writing};
 use crate::error::{Error, Result};
@@ -52,6 +53,18 @@ pub struct SettingsOut {
     pub hazard_rules: HazardRules,
     /// What the emergency page says.
     pub emergency: EmergencyOut,
+    /// Whether a bath's temperature is to be taken every few hours.
+    pub is_unheated: bool,
+    /// How often a second fixer moves up before both are replaced.
+    pub fixer_shifts: i32,
+    /// The share of a pass that the second of two fixers gains, in parts per billion.
+    pub second_bath_ppb: i64,
+    /// The alkali of the developer that prints carry over; null where nobody said.
+    pub alkali_meq_per_litre: Option<i32>,
+    /// The silver of a roll of film; null where nobody said.
+    pub silver_mg_per_roll: Option<i64>,
+    /// The share of it that stays in the film, in parts per billion; null where nobody said.
+    pub film_kept_ppb: Option<i64>,
 }
 
 /// When a room is open on one day, in minutes after midnight.
@@ -114,6 +127,12 @@ impl SettingsOut {
                 eyewash,
                 data_sheets,
             },
+            is_unheated: settings.is_unheated,
+            fixer_shifts: settings.fixer_shifts,
+            second_bath_ppb: settings.second_bath_ppb,
+            alkali_meq_per_litre: settings.alkali_meq_per_litre,
+            silver_mg_per_roll: settings.silver_mg_per_roll,
+            film_kept_ppb: settings.film_kept_ppb,
         }
     }
 }
@@ -160,6 +179,29 @@ pub struct SettingsIn {
     pub hazard_rules: HazardRules,
     /// What the emergency page says.
     pub emergency: EmergencyIn,
+    /// Whether a bath's temperature is to be taken every few hours.
+    #[serde(default)]
+    pub is_unheated: bool,
+    /// How often a second fixer moves up before both are replaced; 3 where it is left
+    /// out, from memory.
+    #[serde(default = "fixer_shifts")]
+    #[schema(minimum = 0, maximum = 20)]
+    pub fixer_shifts: i32,
+    /// The share of a pass that the second of two fixers gains, in parts per billion;
+    /// a tenth where it is left out, from memory.
+    #[serde(default = "second_bath_ppb")]
+    #[schema(minimum = 0, maximum = 500_000_000)]
+    pub second_bath_ppb: i64,
+    /// The alkali of the developer that prints carry over; null, and stop baths count
+    /// by their capacity alone.
+    #[schema(minimum = 1, maximum = 5_000)]
+    pub alkali_meq_per_litre: Option<i32>,
+    /// The silver of a roll of film; null, and none is estimated.
+    #[schema(minimum = 1, maximum = 10_000)]
+    pub silver_mg_per_roll: Option<i64>,
+    /// The share of it that stays in the film, in parts per billion.
+    #[schema(minimum = 0, maximum = 1_000_000_000)]
+    pub film_kept_ppb: Option<i64>,
 }
 
 /// When a room is open on one day, in minutes after midnight.
@@ -196,6 +238,10 @@ impl Input for SettingsIn {
     const NAMES: &'static [(&'static str, &'static str)] = &[
         ("test_first", "test_first_ppb"),
         ("late_note_hours", "late_note_minutes"),
+        ("second_bath", "second_bath_ppb"),
+        ("alkali", "alkali_meq_per_litre"),
+        ("silver_per_roll", "silver_mg_per_roll"),
+        ("film_kept", "film_kept_ppb"),
         ("hours-0", "hours[0]"),
         ("hours-1", "hours[1]"),
         ("hours-2", "hours[2]"),
@@ -240,7 +286,12 @@ impl SettingsIn {
                 eyewash: said.eyewash,
                 data_sheets: said.data_sheets,
             },
-            ..Settings::starting(String::new(), String::new(), String::new())
+            is_unheated: self.is_unheated,
+            fixer_shifts: self.fixer_shifts,
+            second_bath_ppb: self.second_bath_ppb,
+            alkali_meq_per_litre: self.alkali_meq_per_litre,
+            silver_mg_per_roll: self.silver_mg_per_roll,
+            film_kept_ppb: self.film_kept_ppb,
         })
     }
 }

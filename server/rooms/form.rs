@@ -16,6 +16,9 @@ pub(super) fn shown_settings(settings: &Settings, key: String) -> SettingsForm {
             .collect()
     };
     let numbers = settings.numbers();
+    let if_any = |value: Option<i64>, places| {
+        value.map_or_else(String::new, |value| numbers.decimal(value, places))
+    };
     SettingsForm {
         key,
         name: settings.name.clone(),
@@ -29,6 +32,12 @@ pub(super) fn shown_settings(settings: &Settings, key: String) -> SettingsForm {
         // Parts per billion are ten-millionths of a per cent.
         test_first: numbers.decimal(settings.test_first_ppb, 7),
         late_note_hours: hours_text(settings.late_note_minutes, numbers),
+        is_unheated: if settings.is_unheated { "yes" } else { "" }.to_owned(),
+        fixer_shifts: settings.fixer_shifts.to_string(),
+        second_bath: numbers.decimal(settings.second_bath_ppb, 7),
+        alkali: if_any(settings.alkali_meq_per_litre.map(i64::from), 0),
+        silver_per_roll: if_any(settings.silver_mg_per_roll, 0),
+        film_kept: if_any(settings.film_kept_ppb, 7),
         hazard_rules: settings.hazard_rules.as_str().to_owned(),
         emergency_number: emergency.number,
         poison_centre: emergency.poison_centre,
@@ -92,6 +101,7 @@ pub(super) fn read_settings(form: &SettingsForm, numbers: Numbers) -> Result<Set
         let read = read_hours(&text(&form.opens), &text(&form.closes));
         problems.take(format!("hours-{day}"), read).flatten()
     });
+    let baths = read_baths(form, numbers, &mut problems);
     let (Some(units), Some(decimal_mark), Some(hazard_rules)) = (units, mark, rules) else {
         return Err(problems);
     };
@@ -115,7 +125,7 @@ pub(super) fn read_settings(form: &SettingsForm, numbers: Numbers) -> Result<Set
             eyewash: form.eyewash.clone(),
             data_sheets: form.data_sheets.clone(),
         },
-        ..Settings::starting(String::new(), String::new(), String::new())
+        ..baths
     };
     match check(settings) {
         Ok(settings) if problems.is_empty() => Ok(settings),
@@ -124,6 +134,32 @@ pub(super) fn read_settings(form: &SettingsForm, numbers: Numbers) -> Result<Set
             problems.append(more);
             Err(problems)
         }
+    }
+}
+
+/// What the baths are judged by; the rest of these settings is nobody's.
+fn read_baths(form: &SettingsForm, numbers: Numbers, problems: &mut Problems) -> Settings {
+    let shifts = numbers.read_count(&form.fixer_shifts);
+    let shifts = problems.take("fixer_shifts", shifts.map_err(Problem::Number));
+    let second = numbers.read_percent(&form.second_bath);
+    let second = problems.take("second_bath", second.map_err(Problem::Number));
+    let mut if_any = |field: &str, typed: &str, is_percent: bool| {
+        let read = match (typed.trim(), is_percent) {
+            ("", _) => return None,
+            (typed, true) => numbers.read_percent(typed),
+            (typed, false) => numbers.read_count(typed),
+        };
+        problems.take(field, read.map_err(Problem::Number))
+    };
+    let starting = Settings::starting(String::new(), String::new(), String::new());
+    Settings {
+        is_unheated: form.is_unheated == "yes",
+        fixer_shifts: shifts.map_or(starting.fixer_shifts, whole),
+        second_bath_ppb: second.unwrap_or(starting.second_bath_ppb),
+        alkali_meq_per_litre: if_any("alkali", &form.alkali, false).map(whole),
+        silver_mg_per_roll: if_any("silver_per_roll", &form.silver_per_roll, false),
+        film_kept_ppb: if_any("film_kept", &form.film_kept, true),
+        ..starting
     }
 }
 
@@ -143,6 +179,10 @@ mod tests {
             decimal_mark: DecimalMark::Comma,
             test_first_ppb: 825_000_000,
             late_note_minutes: 90,
+            is_unheated: true,
+            second_bath_ppb: 125_000_000,
+            alkali_meq_per_litre: Some(400),
+            film_kept_ppb: Some(333_333_333),
             ..Settings::starting(
                 "A room".to_owned(),
                 "Asia/Tokyo".to_owned(),
@@ -158,6 +198,10 @@ mod tests {
         assert_eq!(form.test_first, "82,5");
         assert_eq!(form.late_note_hours, "1,5");
         assert_eq!(form.closes[6], "24:00");
+        assert_eq!(
+            (form.second_bath.as_str(), form.silver_per_roll.as_str()),
+            ("12,5", "")
+        );
         assert_eq!(read_settings(&form, before.numbers()), Ok(before));
     }
 

@@ -168,6 +168,25 @@ fn check_numbers(settings: &Settings, problems: &mut Problems) {
         (0, i64::from(LATE_MINUTES)),
         (60, " h"),
     );
+    let shifts = i64::from(settings.fixer_shifts);
+    within("fixer_shifts", shifts, (0, 20), (1, ""));
+    let half = 50 * one_percent;
+    let second = settings.second_bath_ppb;
+    within("second_bath", second, (0, half), (one_percent, " %"));
+    if let Some(alkali) = settings.alkali_meq_per_litre {
+        within("alkali", alkali.into(), (1, 5_000), (1, " meq/L"));
+    }
+    if let Some(silver) = settings.silver_mg_per_roll {
+        within("silver_per_roll", silver, (1, 10_000), (1, " mg"));
+    }
+    if let Some(kept) = settings.film_kept_ppb {
+        within(
+            "film_kept",
+            kept,
+            (0, 100 * one_percent),
+            (one_percent, " %"),
+        );
+    }
     for (day, hours) in settings.hours.iter().enumerate() {
         if let Some(problem) = hours.and_then(check_hours) {
             problems.add(format!("hours-{day}"), problem);

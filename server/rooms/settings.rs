@@ -169,12 +169,12 @@ pub struct Settings {
 }
 
 /// From memory, as [`SHIFTS`] says.
-fn fixer_shifts() -> i32 {
+pub(super) fn fixer_shifts() -> i32 {
     i32::try_from(SHIFTS).unwrap_or(i32::MAX)
 }
 
 /// From memory, as [`SECOND_BATH_SHARE`] says.
-fn second_bath_ppb() -> i64 {
+pub(super) fn second_bath_ppb() -> i64 {
     SECOND_BATH_SHARE.get()
 }
 

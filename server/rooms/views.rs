@@ -60,6 +60,18 @@ pub struct SettingsForm {
     pub test_first: String,
     /// How late a note may be, in hours.
     pub late_note_hours: String,
+    /// `yes` where a bath's temperature is taken every few hours.
+    pub is_unheated: String,
+    /// How often a second fixer moves up.
+    pub fixer_shifts: String,
+    /// What the second of two fixers gains, in per cent.
+    pub second_bath: String,
+    /// Alkali of the developer carried over, in meq/L; empty: not known.
+    pub alkali: String,
+    /// Silver of a roll of film, in mg; empty: not known.
+    pub silver_per_roll: String,
+    /// The share of it that stays in the film, in per cent; empty: not known.
+    pub film_kept: String,
     /// `clp` or `north_american`.
     pub hazard_rules: String,
     /// The number of the emergency services.
@@ -96,6 +108,16 @@ pub struct SettingsPage {
 }
 
 impl SettingsPage {
+    /// Whether alkali and film are opened: there is a figure, or something is wrong.
+    #[must_use]
+    pub fn knows_chemistry(&self) -> bool {
+        let fields = ["alkali", "silver_per_roll", "film_kept"];
+        let form = &self.form;
+        let typed = [&form.alkali, &form.silver_per_roll, &form.film_kept];
+        fields.iter().any(|field| self.problems.has(field))
+            || typed.iter().any(|typed| !typed.is_empty())
+    }
+
     /// When it opens that day, as typed.
     #[must_use]
     pub fn opens(&self, day: &usize) -> &str {

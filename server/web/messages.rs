@@ -14,6 +14,7 @@ pub mod mix_problems;
 pub mod lines;
 pub mod notices;
 pub mod outages;
+pub mod papers;
 pub mod people;
 pub mod problems;
 pub mod products;

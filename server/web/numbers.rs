@@ -118,6 +118,16 @@ impl Numbers {
         self.read_scaled(typed.strip_suffix('%').unwrap_or(typed), 7)
     }
 
+    /// Tenths of a degree from degrees Celsius, with or without the unit behind.
+    ///
+    /// # Errors
+    /// The [`NumberProblem`].
+    pub fn read_celsius(self, typed: &str) -> Result<i64, NumberProblem> {
+        let typed = typed.trim();
+        let bare = typed.strip_suffix(['C', 'c']).unwrap_or(typed).trim_end();
+        self.read_scaled(bare.strip_suffix('\u{b0}').unwrap_or(bare), 1)
+    }
+
     /// A whole number of things.
     ///
     /// # Errors
@@ -243,6 +253,12 @@ impl Numbers {
         format!("{}\u{a0}mm", self.decimal(tenths, 1))
     }
 
+    /// `20.5 °C`, exactly.
+    #[must_use]
+    pub fn celsius(self, tenths: i64) -> String {
+        format!("{}\u{a0}\u{b0}C", self.decimal(tenths, 1))
+    }
+
     /// `84 %`, rounded down: what is not yet used up never reads as 100 %.
     #[must_use]
     pub fn percent_used(self, parts_per_billion: i64) -> String {
@@ -292,6 +308,8 @@ mod tests {
         assert_eq!(POINT.read_inches("10 in"), Ok(2_540));
         assert_eq!(POINT.read_percent("80 %"), Ok(800_000_000));
         assert_eq!(POINT.read_thousandths("9.3"), Ok(9_300));
+        assert_eq!(COMMA.read_celsius("20,5 °C"), Ok(205));
+        assert_eq!(POINT.read_celsius("18"), Ok(180));
     }
 
     #[test]
@@ -315,6 +333,7 @@ mod tests {
         assert_eq!(POINT.millilitres(66_667), "66.667\u{a0}ml");
         assert_eq!(POINT.volume(1_484_999), "1.48\u{a0}L");
         assert_eq!(POINT.volume(480_400), "480\u{a0}ml");
+        assert_eq!(POINT.celsius(205), "20.5\u{a0}°C");
         assert_eq!(POINT.dilution(9_000), "1+9");
         assert_eq!(POINT.dilution(9_300), "1+9.3");
         assert_eq!(POINT.percent_used(999_999_999), "99\u{a0}%");

@@ -3,6 +3,7 @@
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
 
 mod bench;
+mod chemistry;
 mod document;
 mod envelope;
 mod feed;

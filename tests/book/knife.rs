@@ -55,7 +55,7 @@ pub(super) fn altered(column: &Column) -> String {
         ),
         "boolean" => format!("not {name}"),
         "text[]" => format!("array_append({name}, 'x')"),
-        "integer[]" => format!("array_append({name}, 1)"),
+        "integer[]" | "bigint[]" => format!("array_append({name}, 1)"),
         other => panic!("no way to alter a column of the sort {other}"),
     };
     format!("coalesce({other}, {something})")
@@ -73,6 +73,7 @@ pub(super) fn invented(sort: &str) -> &'static str {
         "boolean" => "true",
         "text[]" => "'{x}'::text[]",
         "integer[]" => "'{1}'::integer[]",
+        "bigint[]" => "'{1}'::bigint[]",
         other => panic!("no value of the sort {other}"),
     }
 }

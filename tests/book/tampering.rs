@@ -31,6 +31,9 @@ use super::knife::{
     altered, columns, count, disarm, invented, names, number_of, one_row, restore, tables,
 };
 
+/// The entry of the note that nobody took back.
+const SECOND_NOTE: i64 = ENTRIES - 2;
+
 #[tokio::test]
 async fn an_untouched_book_verifies_clean() {
     let library = Library::open().await;
@@ -408,11 +411,13 @@ async fn an_entry_that_cannot_be_done_over_is_named_and_the_others_still_compare
     // No table takes a note of no sheets.
     run(
         &mut db,
-        r#"alter table entry disable trigger user;
+        &format!(
+            r#"alter table entry disable trigger user;
         update entry
         set payload = convert_to(
             replace(convert_from(payload, 'UTF8'), '"sheets":6', '"sheets":0'), 'UTF8')
-        where seq = 23"#,
+        where seq = {SECOND_NOTE}"#
+        ),
     )
     .await;
     let report = library.verify().await;
@@ -422,7 +427,7 @@ async fn an_entry_that_cannot_be_done_over_is_named_and_the_others_still_compare
         .filter(|finding| matches!(finding, Finding::NotReplayed { .. }))
         .filter_map(Finding::seq)
         .collect();
-    assert_eq!(failed, [23], "{report}");
+    assert_eq!(failed, [SECOND_NOTE], "{report}");
     let tables: BTreeSet<_> = report.findings.iter().filter_map(Finding::table).collect();
     assert_eq!(tables, BTreeSet::from(["mix", "pass", "wear"]), "{report}");
 }
@@ -446,5 +451,8 @@ async fn figures_that_come_out_otherwise_are_named() {
         .filter(|finding| matches!(finding, Finding::Figure { .. }))
         .map(ToString::to_string)
         .collect();
-    assert_eq!(figures, ["entry 25: the wear comes out as 7 nl"]);
+    assert_eq!(
+        figures,
+        [format!("entry {ENTRIES}: the wear comes out as 7 nl")]
+    );
 }

@@ -1,7 +1,7 @@
 //! Dilutions: how much water, how much paper, how long.
 
 use super::{Desk, beside, sentence};
-use crate::harness::{Answer, scenario};
+use crate::harness::{Answer, Form, scenario};
 
 async fn developer(desk: &mut Desk) -> Answer {
     let page = desk.open("/products").await;
@@ -146,5 +146,160 @@ fn a_dilution_stands_once_in_a_product() {
             .await
             .expect(422);
         assert!(sentence(&page, "parts").contains("has this dilution already"));
+    });
+}
+
+async fn fixer(desk: &mut Desk) -> Answer {
+    let page = desk.open("/products").await;
+    desk.follow(&page, "Ammonium rapid fixer").await
+}
+
+/// Fills the nth of the fields of one name.
+fn nth(mut form: Form, name: &str, at: usize, value: &str) -> Form {
+    let mut fields = form.fields.iter_mut().filter(|(field, _)| field == name);
+    fields.nth(at).unwrap().1 = value.to_owned();
+    form
+}
+
+#[test]
+fn a_fixer_takes_paper_by_its_place() {
+    scenario(async |stage| {
+        let mut desk = Desk::steward(&stage).await;
+        let page = fixer(&mut desk).await;
+        let said = page.page().first("section.dilution").unwrap();
+        // All from memory, and said so.
+        for row in [
+            "A litre, RCfrom memory40 sheets",
+            "A litre as the first of two baths, FBfrom memory40 sheets",
+            "A litre as the second of two baths, FBfrom memory400 sheets",
+            "A litre, filmpaper only",
+            "As the first of two, used up from a silver offrom memory2000 mg/L",
+        ] {
+            assert!(said.contains(row), "{row}: {said}");
+        }
+        let page = desk.follow(&page, "Change 1+4").await;
+        assert_eq!(page.page().all("details[open] > summary").len(), 2);
+        let form = page.page().form("Keep the change").unwrap();
+        let places: Vec<&str> = form
+            .fields
+            .iter()
+            .filter(|(name, _)| name == "place")
+            .map(|(_, value)| value.as_str())
+            .collect();
+        assert_eq!(
+            places,
+            [
+                "single", "single", "single", "first", "first", "first", "second", "second",
+                "second"
+            ]
+        );
+        // FB as the first of two; RC cool tone as the second is taken out.
+        let form = nth(form, "capacity", 4, "30");
+        let form = nth(form, "capacity", 8, "");
+        let form = form
+            .fill("Rolls of film in a litre", "12")
+            .with("silver_single", "500")
+            .with("figures_basis", "the sheet of May");
+        let page = desk.browser.submit_and_follow(&form).await.expect(200);
+        let said = page.page().first("section.dilution").unwrap();
+        for row in [
+            "A litre, RCfrom memory40 sheets",
+            "A litre as the first of two baths, FBset by a steward30 sheets",
+            "A litre as the second of two baths, FBfrom memory400 sheets",
+            "A litre, filmthe sheet of May12 rolls",
+            "Used up from a silver ofthe sheet of May500 mg/L",
+        ] {
+            assert!(said.contains(row), "{row}: {said}");
+        }
+        assert!(
+            !said.contains("second of two baths, RC, cool tone"),
+            "{said}"
+        );
+    });
+}
+
+#[test]
+fn only_a_fixer_has_places_film_and_silver() {
+    scenario(async |stage| {
+        let mut desk = Desk::steward(&stage).await;
+        let page = developer(&mut desk).await;
+        let page = desk.follow(&page, "Change 1+9").await;
+        let form = page.page().form("Keep the change").unwrap();
+        assert_eq!(form.value("film_rolls"), None);
+        let form = form.with("film_rolls", "10").with("silver_first", "30000");
+        let page = desk.browser.submit(&form).await.expect(422);
+        assert_eq!(beside(&page), ["film_rolls", "silver_first"]);
+
+        // And a fixer with such figures stays one.
+        let page = fixer(&mut desk).await;
+        let page = desk.follow(&page, "Change the product").await;
+        let form = page.page().form("Keep the change").unwrap();
+        let page = desk.browser.submit(&form.choose("Toner")).await.expect(422);
+        assert_eq!(beside(&page), ["kind"]);
+    });
+}
+
+#[test]
+fn covers_and_part_filled_bottles_have_lives_of_their_own() {
+    scenario(async |stage| {
+        let mut desk = Desk::steward(&stage).await;
+        let page = developer(&mut desk).await;
+        let page = desk.follow(&page, "Change 1+9").await;
+        let fields = [
+            ("In the covered tray", "12"),
+            ("In a part-filled bottle", "2 days"),
+        ];
+        let wrong = desk
+            .send(&page, "Keep the change", &fields)
+            .await
+            .expect(422);
+        assert_eq!(beside(&wrong), ["part_bottle_life"]);
+        assert!(sentence(&wrong, "part_bottle_life").contains("no longer than a full one"));
+        let fields = [fields[0], ("In a part-filled bottle", "18 h")];
+        let page = desk.send_on(&page, "Keep the change", &fields).await;
+        let said = page.page().first("section.dilution").unwrap();
+        // Four lives, and one word on where they come from.
+        for row in [
+            "In the open trayset by a steward8 h",
+            "In the covered trayset by a steward12 h",
+            "In a stoppered bottleset by a steward24 h",
+            "In a part-filled bottleset by a steward18 h",
+        ] {
+            assert!(said.contains(row), "{row}: {said}");
+        }
+    });
+}
+
+#[test]
+fn the_acid_of_a_stop_bath_stands_at_its_dilution() {
+    scenario(async |stage| {
+        let mut desk = Desk::steward(&stage).await;
+        let page = desk.open("/products").await;
+        let page = desk.follow(&page, "Citric stop bath").await;
+        let page = desk.follow(&page, "Change 1+19").await;
+        let fields = [("Acid in the fresh bath", "6000")];
+        let wrong = desk
+            .send(&page, "Keep the change", &fields)
+            .await
+            .expect(422);
+        assert!(sentence(&wrong, "acid").contains("to 5000 mmol/L"));
+        let fields = [("Acid in the fresh bath", "100")];
+        let page = desk.send_on(&page, "Keep the change", &fields).await;
+        let said = page.page().first("section.dilution").unwrap();
+        assert!(
+            said.contains("Acid when freshset by a steward100 mmol/L"),
+            "{said}"
+        );
+
+        // Where nobody knows the acid, no strength is asked for.
+        let page = developer(&mut desk).await;
+        let page = desk.follow(&page, "Change 1+9").await;
+        let form = page.page().form("Keep the change").unwrap();
+        let page = desk
+            .browser
+            .submit(&form.with("acid", "250"))
+            .await
+            .expect(422);
+        assert!(sentence(&page, "acid").contains("not on file"));
     });
 }

@@ -14,6 +14,7 @@ mod papers;
 mod products;
 mod rights;
 mod spaces;
+mod settings;
 
 use wetside::identity::Person;
 

@@ -134,3 +134,57 @@ fn an_inch_room_with_a_comma_writes_and_reads_both_its_ways() {
         assert!(sentence(&page, "long").contains("no other mark"));
     });
 }
+
+#[test]
+fn what_is_known_of_a_class_s_silver_has_its_range() {
+    scenario(async |stage| {
+        let mut desk = Desk::steward(&stage).await;
+        let page = desk.open("/papers").await;
+        assert!(page.page().main().contains("not on file"));
+        let page = desk.follow(&page, "Change FB").await;
+        // Invented figures: what a paper holds is weak evidence.
+        let form = page.page().form("Keep the change").unwrap();
+        let form = form
+            .with("silver_least", "0.5")
+            .with("silver_usual", "1.9")
+            .with("silver_most", "1.6")
+            .with("kept_least", "20")
+            .with("kept_usual", "33 %")
+            .with("carry_over", "0.5");
+        let wrong = desk.browser.submit(&form).await.expect(422);
+        assert_eq!(beside(&wrong), ["kept_most", "carry_over"]);
+        let form = form.with("kept_most", "50").with("carry_over", "150");
+        let wrong = desk.browser.submit(&form).await.expect(422);
+        assert_eq!(beside(&wrong), ["silver_least"]);
+        assert!(sentence(&wrong, "silver_least").contains("from the least to the most"));
+        let form = form.with("silver_usual", "1.2");
+        let page = desk.browser.submit_and_follow(&form).await.expect(200);
+        let rows = page.page().all("tr");
+        let known = "1.2 g/m² (0.5 to 1.6), of which 33 % (20 to 50) stay in the image";
+        let row = format!("FB{known}set by a steward150 ml/m²Change FB");
+        assert!(rows.contains(&row), "{rows:?}");
+
+        // Another name keeps them.
+        let page = desk.follow(&page, "Change FB").await;
+        let page = desk
+            .send_on(&page, "Keep the change", &[("Class", "Baryta")])
+            .await;
+        let rows = page.page().all("tr");
+        assert!(
+            rows.iter()
+                .any(|row| row.starts_with(&format!("Baryta{known}"))),
+            "{rows:?}"
+        );
+        // So does retiring it and bringing it back.
+        let page = desk.follow(&page, "Change Baryta").await;
+        let page = desk.follow(&page, "Retire the class").await;
+        let page = desk.send_on(&page, "Retire it", &[]).await;
+        let page = desk.send_on(&page, "Bring back Baryta", &[]).await;
+        let rows = page.page().all("tr");
+        assert!(
+            rows.iter()
+                .any(|row| row.starts_with(&format!("Baryta{known}"))),
+            "{rows:?}"
+        );
+    });
+}

@@ -8,10 +8,6 @@ use wetside::book::views::{
 };
 use wetside::notices::views::{NoticeRow, NoticesPage};
 use wetside::papers::views::{ClassRow, PapersForm, PapersPage, SizeRow};
-use wetside::products::views::{
-    CapacityField, CapacityShown, CodeShown, DilutionForm, DilutionFormPage, DilutionShown,
-    ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
-};
 use wetside::web::desk::RetiredRow;
 use wetside::web::fields::{Choice, Problems};
 use wetside::web::shell::{Place, Shell};
@@ -21,10 +17,6 @@ use super::{Page, strings};
 
 pub(crate) const PAGES: &[Page] = &[
     ("papers", papers),
-    ("products", products),
-    ("product", product),
-    ("product-form", product_form),
-    ("dilution-form", dilution_form),
     ("book", book),
     ("book-none", book_none),
     ("entry", entry),
@@ -62,10 +54,16 @@ fn papers(shell: Shell) -> String {
             ClassRow {
                 id: "c1".to_owned(),
                 name: "RC".to_owned(),
+                silver: "1.2 g/m² (0.5 to 1.6)".to_owned(),
+                basis: "set by a steward".to_owned(),
+                carry_over: "40 ml/m²".to_owned(),
             },
             ClassRow {
                 id: "c2".to_owned(),
                 name: "FB".to_owned(),
+                silver: "not on file".to_owned(),
+                basis: String::new(),
+                carry_over: "not on file".to_owned(),
             },
         ],
         retired: vec![retired_row("9×12 cm", "/papers/sizes/s9/restore")],
@@ -73,136 +71,6 @@ fn papers(shell: Shell) -> String {
         problems: Problems::none(),
         unit: "mm".to_owned(),
         may_change: true,
-    };
-    page.render().unwrap()
-}
-
-fn products(shell: Shell) -> String {
-    let page = ProductsPage {
-        shell: Shell {
-            place: Some(Place::Products),
-            ..shell
-        },
-        products: vec![
-            ProductRow {
-                id: "p1".to_owned(),
-                name: "Larch print developer".to_owned(),
-                kind: "Developer".to_owned(),
-                dilutions: "1+9, 1+14".to_owned(),
-                lacks_safety_data: false,
-            },
-            ProductRow {
-                id: "p2".to_owned(),
-                name: "Heron stop".to_owned(),
-                kind: "Stop bath".to_owned(),
-                dilutions: "1+19".to_owned(),
-                lacks_safety_data: true,
-            },
-        ],
-        retired: vec![retired_row("Old larch", "/products/p9/restore")],
-        key: "k".to_owned(),
-        may_change: true,
-    };
-    page.render().unwrap()
-}
-
-fn dilution_shown(id: &str, name: &str, takes: (&str, &str)) -> DilutionShown {
-    let capacity = |paper_class: &str, takes: &str| CapacityShown {
-        paper_class: paper_class.to_owned(),
-        takes: takes.to_owned(),
-        basis: "common practice, no source".to_owned(),
-    };
-    DilutionShown {
-        id: id.to_owned(),
-        name: name.to_owned(),
-        tray_life: "8 h".to_owned(),
-        bottle_life: "24 h".to_owned(),
-        life_basis: "common practice, no source".to_owned(),
-        capacities: vec![capacity("RC", takes.0), capacity("FB", takes.1)],
-    }
-}
-
-fn product(shell: Shell) -> String {
-    let code = |code: &str, text: &str| CodeShown {
-        code: code.to_owned(),
-        text: text.to_owned(),
-    };
-    let page = ProductPage {
-        shell: Shell {
-            place: Some(Place::Products),
-            ..shell
-        },
-        id: "p1".to_owned(),
-        name: "Larch print developer".to_owned(),
-        kind: "Developer".to_owned(),
-        is_retired: false,
-        version: 2,
-        dilutions: vec![
-            dilution_shown("d1", "1+9", ("100 sheets", "50 sheets")),
-            dilution_shown("d2", "1+14", ("70 sheets", "40 sheets")),
-        ],
-        hazards: vec![
-            code("H317", "May cause an allergic skin reaction."),
-            code("H319", "Causes serious eye irritation."),
-        ],
-        precautions: vec![code("P280", "Wear protective gloves and eye protection.")],
-        groups: strings(&["a sulfite", "a sensitiser"]),
-        data_sheet_on: Some(moment("Sun 1 Mar 2026")),
-        is_steward_only: false,
-        oxidises: Some("at 8 mm depth".to_owned()),
-        may_change: true,
-    };
-    page.render().unwrap()
-}
-
-fn product_form(shell: Shell) -> String {
-    let page = ProductFormPage {
-        shell,
-        id: None,
-        name: String::new(),
-        groups: ["sulfite", "sensitiser"]
-            .map(|group| Choice::new(group, group).explained("What it is recognised by."))
-            .to_vec(),
-        form: ProductForm {
-            key: "k".to_owned(),
-            kind: "developer".to_owned(),
-            groups: strings(&["sulfite", "sensitiser"]),
-            oxidises: "yes".to_owned(),
-            depth_reference: "8".to_owned(),
-            hazard_codes: "H317 H319".to_owned(),
-            ..ProductForm::default()
-        },
-        problems: Problems::one("name", "Enter the name as it stands on the bottle."),
-    };
-    page.render().unwrap()
-}
-
-fn dilution_form(shell: Shell) -> String {
-    let field = |id: &str, name: &str, capacity: &str| CapacityField {
-        paper_class: id.to_owned(),
-        name: name.to_owned(),
-        capacity: capacity.to_owned(),
-        basis: "common practice, no source".to_owned(),
-    };
-    let page = DilutionFormPage {
-        shell,
-        product_id: "p1".to_owned(),
-        product: "Larch print developer".to_owned(),
-        id: Some("d1".to_owned()),
-        name: "1+9".to_owned(),
-        form: DilutionForm {
-            key: "k".to_owned(),
-            parts: "9".to_owned(),
-            tray_life: "8".to_owned(),
-            bottle_life: "24".to_owned(),
-            life_basis: "common practice, no source".to_owned(),
-            ..DilutionForm::default()
-        },
-        capacities: vec![field("c1", "RC", "100"), field("c2", "FB", "fifty")],
-        problems: Problems::one(
-            "capacity-1",
-            "Enter the sheets per litre of FB as a number.",
-        ),
     };
     page.render().unwrap()
 }

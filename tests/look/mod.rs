@@ -14,6 +14,7 @@ mod note_pages;
 mod other_pages;
 mod paper_pages;
 mod people_pages;
+mod product_pages;
 mod rules;
 
 use wetside::web::assets;
@@ -32,6 +33,7 @@ pub(crate) fn pages() -> Vec<Page> {
         note_pages::PAGES,
         other_pages::PAGES,
         people_pages::PAGES,
+        product_pages::PAGES,
     ]
     .concat()
 }

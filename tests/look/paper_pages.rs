@@ -1,7 +1,7 @@
 //! Sizes and classes of paper, each by itself: invented data.
 
 use askama::Template;
-use wetside::papers::views::{ClassPage, PapersForm, SizePage};
+use wetside::papers::views::{ClassForm, ClassPage, PapersForm, SizePage};
 use wetside::web::fields::Problems;
 use wetside::web::shell::Shell;
 
@@ -33,10 +33,17 @@ fn class_form(shell: Shell) -> String {
     let page = ClassPage {
         shell,
         id: "c1".to_owned(),
-        form: PapersForm {
+        form: ClassForm {
             key: "k".to_owned(),
             class_name: "RC".to_owned(),
-            ..PapersForm::default()
+            silver_least: "0.5".to_owned(),
+            silver_usual: "1.2".to_owned(),
+            silver_most: "1.6".to_owned(),
+            kept_least: "20".to_owned(),
+            kept_usual: "33".to_owned(),
+            kept_most: "50".to_owned(),
+            silver_basis: "set by a steward".to_owned(),
+            carry_over: "40".to_owned(),
         },
         problems: Problems::none(),
     };

@@ -11,6 +11,7 @@ use crate::web::numbers::{NumberProblem, Numbers};
 #[must_use]
 pub fn problem(problem: &Problem, numbers: Numbers) -> String {
     about_words(problem)
+        .or_else(|| about_products(problem))
         .or_else(|| about_people(problem))
         .or_else(|| about_numbers(problem, numbers))
         .or_else(|| super::mix_problems::about_mixes(problem))
@@ -46,6 +47,51 @@ fn about_words(problem: &Problem) -> Option<String> {
             "Send a key of your own for this request: a UUID, or 16 random bytes as \
              22 characters of base64url."
         }
+        _ => return None,
+    };
+    Some(sentence.to_owned())
+}
+
+/// Problems of products, their dilutions and of papers.
+fn about_products(problem: &Problem) -> Option<String> {
+    let sentence = match problem {
+        Problem::NotOfThisForm => {
+            "A product of the form chosen here has no such figure. Choose the other form, or leave \
+             this empty."
+        }
+        Problem::NotOfThisKind => {
+            "A product of this kind has no such figure. Change its kind, or leave this empty."
+        }
+        Problem::NotKitParts => {
+            "Give the kit’s two to eight parts, with colons between them, like 1:1:0.5."
+        }
+        Problem::NotTwoPoints => "Give both points of the sheet, or none.",
+        Problem::PointsTooClose => {
+            "These two lie less than 2 °C apart. Take two points of the sheet further apart, or none."
+        }
+        Problem::WarmerNotQuicker => {
+            "The warmer of the two must be the quicker one. Look at the sheet again."
+        }
+        Problem::ColdestAboveWarmest => "The coldest is above the warmest. Swap them.",
+        Problem::LongerThanFull => {
+            "A part-filled bottle keeps no longer than a full one. Look at the sheet again."
+        }
+        Problem::ReadyToUse => {
+            "This product is used as it is: 0 parts of water. Where it is diluted, change its form."
+        }
+        Problem::NoAcid => {
+            "Which acid the product is made of is not on file. Choose it at the product, or leave \
+             this empty."
+        }
+        Problem::FreshPastLimit => {
+            "A bath with so little acid would be past its limit pH when fresh. Look at the acid \
+             and the limit again."
+        }
+        Problem::DilutionsDisagree => {
+            "Its dilutions have figures that do not go with this. Change or take out the dilutions \
+             first."
+        }
+        Problem::NotRising => "Give these from the least to the most: the usual one lies between.",
         _ => return None,
     };
     Some(sentence.to_owned())
