@@ -2,8 +2,8 @@
 //! actions as everyone's, by a clock of its own that ends now.
 
 mod bench;
-mod outages;
 mod finishing;
+mod outages;
 mod people;
 
 use time::{Duration, OffsetDateTime};

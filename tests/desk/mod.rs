@@ -13,8 +13,8 @@ mod finishing;
 mod papers;
 mod products;
 mod rights;
-mod spaces;
 mod settings;
+mod spaces;
 
 use wetside::identity::Person;
 

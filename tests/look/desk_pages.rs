@@ -13,7 +13,7 @@ use wetside::web::fields::{Choice, Problems};
 use wetside::web::shell::{Place, Shell};
 
 use super::bench_pages::moment;
-use super::{Page, strings};
+use super::Page;
 
 pub(crate) const PAGES: &[Page] = &[
     ("papers", papers),
