@@ -334,7 +334,12 @@ async fn restore_line(
     Form(form): Form<KeyForm>,
 ) -> Result<Response> {
     let ground = Ground::read(&app, &permit).await?;
-    let line = line_retired(ground.line(id)?, false);
+    let mut line = line_retired(ground.line(id)?, false);
+    // A space retired meanwhile takes no line: it comes back to the room itself.
+    let space = ground.space(ground.line(id)?);
+    line.space_id = space
+        .filter(|space| !space.is_retired)
+        .map(|space| space.id);
     set_line(&app, &permit, read_key(&form.key)?, line).await?;
     Ok(back(&app, &permit))
 }

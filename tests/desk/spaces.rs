@@ -155,5 +155,21 @@ fn spaces_show_nowhere_until_there_is_one_and_a_line_is_put_in_it() {
         let refused = desk.send(&page, "Retire it", &[]).await.expect(422);
         let said = refused.page().first(".summary").unwrap();
         assert!(said.contains("A line stands in this space."), "{said}");
+        comes_back_to_the_room(&mut desk, &id).await;
     });
+}
+
+/// A line that is retired before its space comes back to the room itself.
+async fn comes_back_to_the_room(desk: &mut Desk, space: &str) {
+    let page = desk.open("/bench").await;
+    let page = desk.follow(&page, "Rename or retire First line").await;
+    let page = desk.follow(&page, "Retire the line").await;
+    desk.send_on(&page, "Retire it", &[]).await;
+    let page = desk.open(&format!("/bench/spaces/{space}/retire")).await;
+    let page = desk.send_on(&page, "Retire it", &[]).await;
+    assert!(page.page().all(".rows td").is_empty());
+    let page = desk.open("/bench").await;
+    let page = desk.send_on(&page, "Bring back First line", &[]).await;
+    assert_eq!(page.page().all(".set-line h2"), ["First line"]);
+    assert!(!page.page().main().contains("In Cellar."));
 }

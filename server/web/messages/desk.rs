@@ -89,7 +89,8 @@ pub fn retire_space(name: &str) -> Question {
     retire(
         name,
         "No line can be put in this space any more. All that was noted stays, and it can be \
-         brought back on the page of spaces. No line that is in use may stand in it.",
+         brought back on the page of spaces. No line that is in use may stand in it, and a \
+         retired line of it comes back to the room itself.",
     )
 }
 
