@@ -12,8 +12,8 @@ use wetside::web::desk::RetiredRow;
 use wetside::web::fields::{Choice, Problems};
 use wetside::web::shell::{Place, Shell};
 
-use super::bench_pages::moment;
 use super::Page;
+use super::bench_pages::moment;
 
 pub(crate) const PAGES: &[Page] = &[
     ("papers", papers),

@@ -22,7 +22,7 @@ use super::{COMMON_PRACTICE, near, same};
 
 #[test]
 #[expect(clippy::cast_precision_loss, reason = "far below 2^53")]
-fn bromide_from_developed_silver() {
+pub(super) fn bromide_from_developed_silver() {
     let source = "1 mol of bromide a mol of silver; weights of periodictable 2.1.0 (CIAAW)";
     let gram = Micrograms::of(1_000_000);
     near(
@@ -44,13 +44,13 @@ fn acetic() -> StopBath {
 }
 
 #[test]
-fn a_fresh_stop_bath() {
+pub(super) fn a_fresh_stop_bath() {
     let source = "weak-acid quadratic, 0.25 mol/l (about 1.5 %), pKa 4.76";
     near("pH", acetic().ph_with(0.0).unwrap(), 2.683, 0.005, source);
 }
 
 #[test]
-fn a_stop_bath_turns_long_after_half_its_acid_is_gone() {
+pub(super) fn a_stop_bath_turns_long_after_half_its_acid_is_gone() {
     let source = "Henderson-Hasselbalch, pKa 4.76 of the University of Sydney's table at 298 K";
     for (ph, neutralised) in [(5.2, 0.7336), (6.0, 0.9456)] {
         let alkali = acetic().alkali_at_ph(ph).unwrap();
@@ -74,7 +74,7 @@ fn a_stop_bath_turns_long_after_half_its_acid_is_gone() {
 }
 
 #[test]
-fn the_indicator_is_purple_at_99_percent() {
+pub(super) fn the_indicator_is_purple_at_99_percent() {
     let source = "Henderson-Hasselbalch; bromocresol purple 5.2 to 6.8 (teaching page)";
     let alkali = acetic().alkali_at_ph(6.8).unwrap();
     near(
@@ -87,7 +87,7 @@ fn the_indicator_is_purple_at_99_percent() {
 }
 
 #[test]
-fn citric_acid_is_buffered_three_times() {
+pub(super) fn citric_acid_is_buffered_three_times() {
     let source = "charge balance, pKa 3.13, 4.76, 6.40 (from memory)";
     let citric = StopBath::new(StopAcid::Citric, 0.1).unwrap();
     // A hand solution at pH 4.76: h/K1 = 0.02344, K3/h = 0.02291, so the mean
@@ -103,7 +103,7 @@ fn citric_acid_is_buffered_three_times() {
 }
 
 #[test]
-fn developing_by_emergence() {
+pub(super) fn developing_by_emergence() {
     let seconds = Seconds::of;
     let encyclopaedia = "Cyclopedia of Photography (1911), 'Pyro-soda factors', public domain";
     let time = factorial_time(seconds(9), Thousandths::of(15_000)).unwrap();
@@ -117,7 +117,7 @@ fn developing_by_emergence() {
 }
 
 #[test]
-fn factors_of_mixed_agents() {
+pub(super) fn factors_of_mixed_agents() {
     let source = "Cyclopedia of Photography (1911), 'Pyro-soda factors', public domain";
     let agent = |factor: u32, parts: u32| Agent {
         factor: Thousandths::of(factor * 1_000),
@@ -140,7 +140,7 @@ fn factors_of_mixed_agents() {
 }
 
 #[test]
-fn a_fixer_of_1909() {
+pub(super) fn a_fixer_of_1909() {
     let source = "Practical Photography (c. 1909), para 463: thirty 4×5 in 16 ounces";
     let four_by_five = TenthsMm::of(1_016).by(TenthsMm::of(1_270)).unwrap();
     let sheets = sheet_equivalents(30, four_by_five).unwrap();
@@ -168,7 +168,7 @@ fn float(value: i64) -> f64 {
 }
 
 #[test]
-fn silver_of_a_worked_sheet() {
+pub(super) fn silver_of_a_worked_sheet() {
     let source = "1.2 g/m² × 75 % × 8×10 in = 0.0465 g; computed";
     let quarter = Ppb::of(250_000_000);
     let sheet = silver_dissolved(1, Area::SHEET_8X10, 1_200, quarter).unwrap();
@@ -199,7 +199,7 @@ fn silver_of_a_worked_sheet() {
 }
 
 #[test]
-fn fixing_limits_in_grams() {
+pub(super) fn fixing_limits_in_grams() {
     let source = "a public teaching site; handbook origin from memory";
     same(
         "first of two baths, mg/l",
@@ -216,7 +216,7 @@ fn fixing_limits_in_grams() {
 }
 
 #[test]
-fn coating_weights_of_papers() {
+pub(super) fn coating_weights_of_papers() {
     // A square metre of paper, nothing kept, coated with so many mg/ft².
     let source = "50, 150 and 300 mg/ft²; 1 ft² = 0.09290304 m² exactly";
     let square_foot = TenthsMm::of(3_048).by(TenthsMm::of(3_048)).unwrap();
@@ -233,7 +233,7 @@ fn coating_weights_of_papers() {
 }
 
 #[test]
-fn four_fifths_of_the_silver_may_reach_the_fixer() {
+pub(super) fn four_fifths_of_the_silver_may_reach_the_fixer() {
     let source =
         "Silver Recovery Systems and Waste Reduction in Photoprocessing: 'as much as 80 percent'";
     let coated = silver_dissolved(1_000, Area::SHEET_8X10, 1_000, Ppb::ZERO).unwrap();
@@ -248,7 +248,7 @@ fn four_fifths_of_the_silver_may_reach_the_fixer() {
 }
 
 #[test]
-fn clearing_time_doubled_means_spent() {
+pub(super) fn clearing_time_doubled_means_spent() {
     let clearing = |seconds| Clearing {
         time: Seconds::of(seconds),
         temperature: TenthsCelsius::degrees(20),
@@ -260,7 +260,7 @@ fn clearing_time_doubled_means_spent() {
 }
 
 #[test]
-fn temperature_coefficients_come_out_of_two_points() {
+pub(super) fn temperature_coefficients_come_out_of_two_points() {
     // A developer with a coefficient of 1.9 takes 90 s at 20 °C and 90·1.9^-0.4 = 69.6 s at 24 °C.
     let source = "Q10 about 1.9 for metol-hydroquinone, from memory";
     let timed = |seconds, degrees| Timed {
@@ -272,7 +272,7 @@ fn temperature_coefficients_come_out_of_two_points() {
 }
 
 #[test]
-fn a_litre_in_a_tray_dies_sooner_the_shallower_it_stands() {
+pub(super) fn a_litre_in_a_tray_dies_sooner_the_shallower_it_stands() {
     let litre = Microlitres::of(1_000_000);
     let day = Seconds::from_hours(8);
     let reference = TenthsMm::of(80);
@@ -288,7 +288,7 @@ fn a_litre_in_a_tray_dies_sooner_the_shallower_it_stands() {
 }
 
 #[test]
-fn carry_over_of_a_sheet_stays_in_its_doubtful_range() {
+pub(super) fn carry_over_of_a_sheet_stays_in_its_doubtful_range() {
     let source = "20 to 50 ml/m² RC, 100 to 300 FB: doubtful, no source found; area exact";
     let sheet = |ml_per_m2: u32| {
         carried_over(1, Area::SHEET_8X10, Microlitres::of(ml_per_m2 * 1_000))

@@ -13,7 +13,7 @@ fn parts(water_thousandths: i64, millilitres: i64) -> (i64, i64) {
 }
 
 #[test]
-fn one_part_and_n_parts() {
+pub(super) fn one_part_and_n_parts() {
     same(
         "1+9 in 1000 ml",
         parts(9_000, 1_000),
@@ -41,7 +41,7 @@ fn one_part_and_n_parts() {
 }
 
 #[test]
-fn one_to_nine_is_never_read_as_one_in_nine() {
+pub(super) fn one_to_nine_is_never_read_as_one_in_nine() {
     let source = "'1:9' is read both ways, 100 or 111.1 ml of a litre; 1+9 is 100";
     same("1+9 in 1000 ml", parts(9_000, 1_000).0, 100_000, source);
     same(

@@ -24,7 +24,7 @@ fn parts(strong: i64, weak: i64, target: i64) -> (u32, u32) {
 }
 
 #[test]
-fn pearsons_square() {
+pub(super) fn pearsons_square() {
     let shapiro = "L. Shapiro, L.A. Pierce College, 'Balancing Feed Rations: Pearson Squares'";
     same("54 % and 8 % to 26 %", parts(54, 8, 26), (18, 28), shapiro);
     let assignment = "exercise text assignment 14688 (answers computed)";
@@ -45,7 +45,7 @@ fn pearsons_square() {
 
 #[test]
 #[expect(clippy::cast_precision_loss, reason = "far below 2^53")]
-fn amounts_of_a_square() {
+pub(super) fn amounts_of_a_square() {
     let source = "L. Shapiro, as above; amounts computed";
     let weights = weights_for(square(54, 8, 26), Micrograms::of(600_000_000)).unwrap();
     near(
@@ -65,7 +65,7 @@ fn amounts_of_a_square() {
 }
 
 #[test]
-fn three_parts_glacial_and_eight_of_water_are_near_28_percent() {
+pub(super) fn three_parts_glacial_and_eight_of_water_are_near_28_percent() {
     let kit = kit_volumes(&[3_000], 8_000, Microlitres::of(1_100_000)).unwrap();
     same(
         "3 of 11 parts",
@@ -87,7 +87,7 @@ fn mass(thousandths: i64, unit: MassUnit) -> i64 {
 }
 
 #[test]
-fn units_are_exact() {
+pub(super) fn units_are_exact() {
     let source = "NIST SP 811 App. B and Handbook 44 App. C; computed with pint 0.25.3";
     let thousand = 1_000_000;
     same(
@@ -146,7 +146,7 @@ fn units_are_exact() {
 }
 
 #[test]
-fn us_and_imperial_ounces_differ_by_four_percent() {
+pub(super) fn us_and_imperial_ounces_differ_by_four_percent() {
     let (us, imperial) = (VolumeUnit::UsFluidOunce, VolumeUnit::ImperialFluidOunce);
     let source = "29.5735295625 and 28.4130625 ml, exact by definition";
     same(
@@ -164,7 +164,7 @@ fn us_and_imperial_ounces_differ_by_four_percent() {
 }
 
 #[test]
-fn a_colder_concentrate_asks_for_warmer_water() {
+pub(super) fn a_colder_concentrate_asks_for_warmer_water() {
     // 100 ml at 15 °C in a litre at 20 °C: (1000·20 − 100·15)/900 = 20.56 °C.
     let mix = WantedMix {
         volume: Microlitres::of(1_000_000),
@@ -184,7 +184,7 @@ fn a_colder_concentrate_asks_for_warmer_water() {
 }
 
 #[test]
-fn a_working_solution_is_ten_to_fifteen_times_weaker() {
+pub(super) fn a_working_solution_is_ten_to_fifteen_times_weaker() {
     for (water, times) in [(9_000, 10), (14_000, 15)] {
         let litres = Microlitres::of(3_000_000);
         let parts = parts_for_volume(Dilution::new(water).unwrap(), litres).unwrap();
@@ -198,7 +198,7 @@ fn a_working_solution_is_ten_to_fifteen_times_weaker() {
 }
 
 #[test]
-fn a_coarse_cylinder_weakens_noticeably() {
+pub(super) fn a_coarse_cylinder_weakens_noticeably() {
     // 500 ml at 1+9.3 ask for 48.5 ml; the shown dilution follows what is measured.
     let nine = Dilution::new(9_000).unwrap();
     let measured = measure(nine, Microlitres::of(500_000), Microlitres::of(50_000)).unwrap();

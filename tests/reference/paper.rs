@@ -28,7 +28,7 @@ fn check(name: &str, mm: (f64, f64), cm2: f64, equivalents: f64, source: &str) {
 }
 
 #[test]
-fn inch_sizes() {
+pub(super) fn inch_sizes() {
     check("5×7 in", (127.0, 177.8), 225.806, 0.4375, INCH);
     check("8×10 in", (203.2, 254.0), 516.128, 1.0, INCH);
     check("9.5×12 in", (241.3, 304.8), 735.48, 1.425, INCH);
@@ -39,7 +39,7 @@ fn inch_sizes() {
 }
 
 #[test]
-fn iso_216_sizes() {
+pub(super) fn iso_216_sizes() {
     check("A3", (297.0, 420.0), 1_247.4, 2.416_84, ISO_216);
     check("A4", (210.0, 297.0), 623.7, 1.208_42, ISO_216);
     check("A5", (148.0, 210.0), 310.8, 0.602_2, ISO_216);
@@ -55,7 +55,7 @@ fn iso_216_sizes() {
 }
 
 #[test]
-fn metric_trade_names() {
+pub(super) fn metric_trade_names() {
     check("13×18 cm", (130.0, 180.0), 234.0, 0.453_4, COMMON_PRACTICE);
     check(
         "17.8×24 cm",
@@ -88,7 +88,7 @@ fn metric_trade_names() {
 }
 
 #[test]
-fn near_names_are_not_equal_areas() {
+pub(super) fn near_names_are_not_equal_areas() {
     let inches = standard("9.5×12 in").area().unwrap();
     let metric = standard("24×30.5 cm").area().unwrap();
     assert_ne!(
@@ -98,7 +98,7 @@ fn near_names_are_not_equal_areas() {
 }
 
 #[test]
-fn the_unit_of_sheet_equivalents_is_exact() {
+pub(super) fn the_unit_of_sheet_equivalents_is_exact() {
     same(
         "8×10 in in 1/100 mm²",
         Area::SHEET_8X10.get(),
@@ -111,7 +111,7 @@ fn the_unit_of_sheet_equivalents_is_exact() {
 }
 
 #[test]
-fn every_size_names_where_it_comes_from() {
+pub(super) fn every_size_names_where_it_comes_from() {
     for size in STANDARD_SIZES {
         let expected = match size.name {
             name if name.ends_with(" in") => SizeSource::Inch,

@@ -24,7 +24,7 @@ fn refused(one: Liquid, other: Liquid, expected: Pour, gives: Danger, source: &s
 }
 
 #[test]
-fn hypochlorite() {
+pub(super) fn hypochlorite() {
     let bleach = solution(&[Group::Hypochlorite]);
     let clp = "CLP Annex II 1.2.2 (EUH031); ATSDR Medical Management Guideline";
     let expected = Pour::Never(Clash::HypochloriteWithAcid);
@@ -66,7 +66,7 @@ fn hypochlorite() {
 }
 
 #[test]
-fn sulfide_toner_and_acid() {
+pub(super) fn sulfide_toner_and_acid() {
     let source = "40 CFR 265 App. V; EPA-600/2-80-076 groups 33 × 1 to 3, from memory";
     let expected = Pour::Never(Clash::SulfideWithAcid);
     let toner = solution(&[Group::Sulfide]);
@@ -87,7 +87,7 @@ fn sulfide_toner_and_acid() {
 }
 
 #[test]
-fn ammonium_and_strong_alkali() {
+pub(super) fn ammonium_and_strong_alkali() {
     let source = "pKa of ammonium 9.24 (University of Sydney); from memory";
     let expected = Pour::Never(Clash::AmmoniumWithStrongAlkali);
     let fixer = solution(&[Group::Fixer, Group::Ammonium]);
@@ -101,7 +101,7 @@ fn ammonium_and_strong_alkali() {
 }
 
 #[test]
-fn concentrated_acid_and_concentrated_alkali() {
+pub(super) fn concentrated_acid_and_concentrated_alkali() {
     let source = "EPA method chart, group 10 × 1 to 3: heat (rehs.rutgers.edu)";
     let expected = Pour::Never(Clash::ConcentratedAcidWithAlkali);
     let acid = concentrate(&[Group::Acid]);
@@ -115,7 +115,7 @@ fn concentrated_acid_and_concentrated_alkali() {
 }
 
 #[test]
-fn acid_with_sulfite_and_thiosulfate() {
+pub(super) fn acid_with_sulfite_and_thiosulfate() {
     let icsc = "ICSC 1134 (inchem.org eics1134)";
     let expected = Pour::NotInOneContainer(Clash::AcidWithSulfite);
     let acid = solution(&[Group::Acid]);
@@ -138,7 +138,7 @@ fn acid_with_sulfite_and_thiosulfate() {
 }
 
 #[test]
-fn ferricyanide_and_acid() {
+pub(super) fn ferricyanide_and_acid() {
     let source = "from memory: hydrogen cyanide from hot or strong acid";
     let expected = Pour::Never(Clash::FerricyanideWithAcid);
     let bleach = solution(&[Group::Ferricyanide]);
@@ -152,7 +152,7 @@ fn ferricyanide_and_acid() {
 }
 
 #[test]
-fn fixer_and_bleach_in_a_waste_container() {
+pub(super) fn fixer_and_bleach_in_a_waste_container() {
     let source = "check values, topic 3: fixer + bleach must be blocked in waste containers";
     let fixer = solution(&[Group::Fixer, Group::Thiosulfate]);
     let bleaches = [Group::Hypochlorite, Group::OxidisingBleach];

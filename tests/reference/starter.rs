@@ -36,7 +36,7 @@ fn sheets_a_litre_takes(capacity: i64) -> u32 {
 }
 
 #[test]
-fn a_litre_takes_its_capacity_and_is_then_replaced() {
+pub(super) fn a_litre_takes_its_capacity_and_is_then_replaced() {
     for (what, capacity) in [
         ("1+9, RC", 100),
         ("1+9, FB", 50),
@@ -54,7 +54,7 @@ fn a_litre_takes_its_capacity_and_is_then_replaced() {
 }
 
 #[test]
-fn a_litre_of_concentrate_serves_a_thousand_sheets() {
+pub(super) fn a_litre_of_concentrate_serves_a_thousand_sheets() {
     let nine = Dilution::new(9_000).unwrap();
     let made = volume_from_concentrate(nine, LITRE).unwrap();
     same(
@@ -78,7 +78,7 @@ fn a_litre_of_concentrate_serves_a_thousand_sheets() {
 }
 
 #[test]
-fn half_a_litre_is_a_usual_fill() {
+pub(super) fn half_a_litre_is_a_usual_fill() {
     let nine = Dilution::new(9_000).unwrap();
     let parts = parts_for_volume(nine, Microlitres::of(500_000)).unwrap();
     same(
@@ -120,7 +120,7 @@ fn verdict_after(hours: u16, life: Seconds) -> Verdict {
 }
 
 #[test]
-fn an_open_tray_lasts_a_working_day_and_is_dead_by_morning() {
+pub(super) fn an_open_tray_lasts_a_working_day_and_is_dead_by_morning() {
     let open = Seconds::from_minutes(450);
     same(
         "after 5 h in the tray",
@@ -156,7 +156,7 @@ fn an_open_tray_lasts_a_working_day_and_is_dead_by_morning() {
 }
 
 #[test]
-fn an_evening_in_the_tray_counts_when_it_is_bottled() {
+pub(super) fn an_evening_in_the_tray_counts_when_it_is_bottled() {
     let evening = Moment::new(0).after(Seconds::from_hours(4));
     let morning = evening.after(Seconds::from_hours(12));
     let tray = Age::fresh(Moment::new(0), Seconds::from_hours(8)).unwrap();
@@ -170,7 +170,7 @@ fn an_evening_in_the_tray_counts_when_it_is_bottled() {
 }
 
 #[test]
-fn in_a_small_room_a_developer_dies_of_age_before_its_capacity() {
+pub(super) fn in_a_small_room_a_developer_dies_of_age_before_its_capacity() {
     let hundred = SheetsPerLitre::new(100_000).unwrap();
     let evening = wear_of(20, Area::SHEET_8X10, hundred).unwrap();
     let charge = Charge::fresh(LITRE).worn_by(evening).unwrap();
@@ -187,7 +187,7 @@ fn in_a_small_room_a_developer_dies_of_age_before_its_capacity() {
 }
 
 #[test]
-fn capacity_is_counted_in_sheets_of_8x10() {
+pub(super) fn capacity_is_counted_in_sheets_of_8x10() {
     let four = Area::new(Area::SHEET_8X10.get() * 4).unwrap();
     let equivalents = sheet_equivalents(25, four).unwrap().get();
     same(
@@ -216,7 +216,7 @@ fn is_flagged(basis: &str) -> bool {
 }
 
 #[test]
-fn every_starter_figure_says_that_it_has_no_source() {
+pub(super) fn every_starter_figure_says_that_it_has_no_source() {
     let all = starter::all(&classes());
     for kind in Kind::ALL {
         assert!(all.iter().any(|product| product.kind == kind), "{kind:?}");
@@ -254,7 +254,7 @@ fn every_starter_figure_says_that_it_has_no_source() {
 }
 
 #[test]
-fn no_starter_product_has_safety_data_so_none_is_mixed_before_a_steward_copied_it() {
+pub(super) fn no_starter_product_has_safety_data_so_none_is_mixed_before_a_steward_copied_it() {
     for product in starter::all(&classes()) {
         let name = &product.name;
         assert_eq!(product.data_sheet_on, None, "{name}");
@@ -271,7 +271,7 @@ fn no_starter_product_has_safety_data_so_none_is_mixed_before_a_steward_copied_i
 }
 
 #[test]
-fn a_second_fixer_takes_a_tenth_of_what_the_first_does() {
+pub(super) fn a_second_fixer_takes_a_tenth_of_what_the_first_does() {
     let all = starter::all(&classes());
     let fixer = all
         .iter()
@@ -303,7 +303,7 @@ fn a_second_fixer_takes_a_tenth_of_what_the_first_does() {
 }
 
 #[test]
-fn a_fresh_stop_bath_is_as_acid_as_its_acid_makes_it() {
+pub(super) fn a_fresh_stop_bath_is_as_acid_as_its_acid_makes_it() {
     let all = starter::all(&classes());
     let acetic = all
         .iter()
