@@ -19,5 +19,5 @@ pub use api::api;
 pub use entries::{Discarded, FrozenCapacity, Mixed, RULES};
 pub(crate) use pages::cautions;
 pub use pages::pages;
-pub use store::{Mix, capacities, mix, standing};
+pub use store::{Mix, WornAt, capacities, mix, standing, wear_history};
 pub(crate) use worksheet::step;

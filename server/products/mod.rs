@@ -21,4 +21,5 @@ pub mod views;
 pub use api::api;
 pub use entries::{CapacityFigure, DilutionFigures, Kind, ProductSet, parse_group};
 pub use pages::pages;
+pub(crate) use statements::text as statement;
 pub use store::{Product, groups, product, products};

@@ -13,6 +13,7 @@ mod note_pages;
 mod other_pages;
 mod paper_pages;
 mod people_pages;
+mod print_pages;
 mod rules;
 
 use wetside::web::assets;
@@ -30,6 +31,7 @@ pub(crate) fn pages() -> Vec<Page> {
         note_pages::PAGES,
         other_pages::PAGES,
         people_pages::PAGES,
+        print_pages::PAGES,
     ]
     .concat()
 }

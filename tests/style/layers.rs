@@ -11,9 +11,11 @@ use super::source::{Source, below};
 
 const NOUNS: &[&str] = &[
     "bench",
+    "bench_sheet",
     "board",
     "book",
     "emergency",
+    "labels",
     "members",
     "mixes",
     "notices",

@@ -1,0 +1,81 @@
+//! The bench sheet.
+
+use askama::Template;
+
+use crate::emergency::views::{Precaution, RoomHelp};
+use crate::web::dates::Moment;
+use crate::web::drawing::VerdictWords;
+use crate::web::shell::Shell;
+
+/// The bench on two sides of A4.
+#[derive(Debug, Clone, Template)]
+#[template(path = "bench_sheet/sheet.html")]
+pub struct BenchSheetPage {
+    /// The frame.
+    pub shell: Shell,
+    /// When it was drawn.
+    pub as_of: Moment,
+    /// Lines with their trays, in the order of the board.
+    pub lines: Vec<LineOnSheet>,
+    /// The room's paper classes, for whoever writes by hand.
+    pub paper_classes: Vec<String>,
+    /// Its sheet sizes.
+    pub sheet_sizes: Vec<String>,
+    /// The products' own cautions, one sentence each.
+    pub cautions: Vec<String>,
+    /// What the room has on file for Emergency.
+    pub room: Option<RoomHelp>,
+    /// The suppliers' statements for what stands here; empty: the generic ones.
+    pub precautions: Vec<Precaution>,
+}
+
+impl BenchSheetPage {
+    /// Blank rows to note sheets in.
+    #[must_use]
+    pub fn rows_of_sheets(&self) -> std::ops::Range<u8> {
+        0..14
+    }
+
+    /// Blank rows for checks, and as many for temperatures.
+    #[must_use]
+    pub fn rows_of_readings(&self) -> std::ops::Range<u8> {
+        0..5
+    }
+}
+
+/// A line of the bench.
+#[derive(Debug, Clone)]
+pub struct LineOnSheet {
+    /// Its name.
+    pub name: String,
+    /// Its trays in the order prints travel.
+    pub trays: Vec<TrayOnSheet>,
+}
+
+/// A tray.
+#[derive(Debug, Clone)]
+pub struct TrayOnSheet {
+    /// Its name.
+    pub name: String,
+    /// The verdict when the sheet was drawn.
+    pub verdict: VerdictWords,
+    /// The reason in numbers.
+    pub reason: String,
+    /// What stands in it.
+    pub mix: Option<MixOnSheet>,
+}
+
+/// What stands in a tray.
+#[derive(Debug, Clone)]
+pub struct MixOnSheet {
+    /// `Plain print developer 1+9`.
+    pub title: String,
+    /// `1 L`.
+    pub litres: String,
+    /// When it was mixed.
+    pub mixed: Moment,
+    /// Until when it keeps as it stands.
+    pub use_by: Moment,
+    /// H codes of the product as supplied; empty where none are on file.
+    pub codes: String,
+}
