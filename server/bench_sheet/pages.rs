@@ -100,7 +100,7 @@ fn sheet(
         paper_classes: ground.paper_classes,
         sheet_sizes: ground.sheet_sizes,
         room: Some(ground.help),
-        precautions: ground.precautions,
+        precautions: each_once(ground.precautions),
     })
 }
 
@@ -125,6 +125,18 @@ fn tray_on_sheet(each: &TrayNow, settings: &Settings, zone: &Zone) -> TrayOnShee
         reason: verdicts::reason(&each.judgement, numbers, zone),
         mix: each.mix.as_ref().map(on_sheet),
     }
+}
+
+/// Each statement once, with every product it stands for.
+fn each_once(all: Vec<Precaution>) -> Vec<Precaution> {
+    let mut once: Vec<Precaution> = Vec::new();
+    for one in all {
+        match once.iter_mut().find(|known| known.code == one.code) {
+            Some(known) => known.product = format!("{}, {}", known.product, one.product),
+            None => once.push(one),
+        }
+    }
+    once
 }
 
 /// What each product that stands on the bench asks for, once.

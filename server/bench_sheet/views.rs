@@ -29,17 +29,28 @@ pub struct BenchSheetPage {
     pub precautions: Vec<Precaution>,
 }
 
+/// So many trays, a line's heading counted as two, leave room for Emergency on the
+/// first side.
+const ROWS_BESIDE_EMERGENCY: usize = 12;
+
 impl BenchSheetPage {
+    /// Do the trays fill the first side, so that Emergency stands on the second?
+    #[must_use]
+    pub fn is_long(&self) -> bool {
+        let trays: usize = self.lines.iter().map(|line| line.trays.len()).sum();
+        trays + 2 * self.lines.len() > ROWS_BESIDE_EMERGENCY
+    }
+
     /// Blank rows to note sheets in.
     #[must_use]
     pub fn rows_of_sheets(&self) -> std::ops::Range<u8> {
-        0..14
+        if self.is_long() { 0..8 } else { 0..16 }
     }
 
     /// Blank rows for checks, and as many for temperatures.
     #[must_use]
     pub fn rows_of_readings(&self) -> std::ops::Range<u8> {
-        0..5
+        if self.is_long() { 0..3 } else { 0..5 }
     }
 }
 

@@ -239,6 +239,7 @@ async fn mixed(
     let dilution = numbers.dilution(mix.parts_thousandths);
     page(&MixedPage {
         shell: frame.shell_in(&permit, Some(Place::Board)),
+        mix_id: mix.id.to_string(),
         seq: mix.mixed_seq,
         tray_id: tray.id.to_string(),
         tray: tray.name.clone(),
