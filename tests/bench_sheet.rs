@@ -3,12 +3,13 @@
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
 
 use time::Duration;
-use wetside::rights::Role;
+use wetside::bench::actions::{NewTray, set_tray};
+use wetside::rights::{KeepBench, Role};
 
 use crate::access::house::somebody;
-use crate::harness::{Browser, Stage, scenario};
+use crate::harness::{Answer, Browser, Stage, new_key, scenario, tray_on};
 
-async fn from_board(stage: &Stage, browser: &mut Browser) -> crate::harness::Answer {
+async fn from_board(stage: &Stage, browser: &mut Browser) -> Answer {
     let board = browser.get(&stage.at("/board")).await.expect(200);
     let links = board.page().links();
     let found = links.iter().find(|(_, to)| to.ends_with("/bench-sheet"));
@@ -75,6 +76,30 @@ fn there_are_rows_to_write_in() {
         for choice in ["RC", "FB", "8×10"] {
             assert!(hint.contains(choice), "{choice} in {hint}");
         }
+    });
+}
+
+/// Trays that fill the first side push Emergency to the second, and leave fewer rows.
+#[test]
+fn a_long_bench_leaves_fewer_rows() {
+    scenario(async |stage: Stage| {
+        let bench = stage.bench().await;
+        let permit = stage.permit::<KeepBench>(&stage.cast.steward).await;
+        let permit = permit.unwrap();
+        for place in 0..16 {
+            let tray = NewTray {
+                name: format!("Tray {place}"),
+                ..tray_on(bench.line)
+            };
+            let app = &stage.installation.app;
+            set_tray(app, &permit, new_key(), tray).await.unwrap();
+        }
+        let mut browser = stage.browser(&stage.cast.member).await;
+        let page = from_board(&stage, &mut browser).await.page();
+        assert_eq!(page.all(".sheet-table tbody tr").len(), 17);
+        assert_eq!(page.all("body.bench-sheet.is-long").len(), 1);
+        let blank = page.all(".blank-rows td");
+        assert_eq!(blank.len(), 8 * 6 + 3 * 5 + 3 * 4);
     });
 }
 

@@ -29,16 +29,36 @@ pub struct BenchSheetPage {
     pub precautions: Vec<Precaution>,
 }
 
-/// So many trays, a line's heading counted as two, leave room for Emergency on the
-/// first side.
-const ROWS_BESIDE_EMERGENCY: usize = 12;
+/// Lines of text that one side holds at the sheet's type, found by printing it.
+const LINES_A_SIDE: usize = 72;
+
+/// How many lines a text takes in a column of so many letters.
+fn lines(text: &str, letters: usize) -> usize {
+    text.chars().count().div_ceil(letters)
+}
 
 impl BenchSheetPage {
     /// Do the trays fill the first side, so that Emergency stands on the second?
     #[must_use]
     pub fn is_long(&self) -> bool {
-        let trays: usize = self.lines.iter().map(|line| line.trays.len()).sum();
-        trays + 2 * self.lines.len() > ROWS_BESIDE_EMERGENCY
+        let tray = |tray: &TrayOnSheet| match &tray.mix {
+            Some(mix) => {
+                let what = lines(&mix.title, 22) + lines(&mix.codes, 16);
+                what.max(1 + lines(&tray.reason, 32)).max(2)
+            }
+            None => lines(&tray.reason, 28),
+        };
+        // A line's name and the head of its table take four.
+        let bench: usize = self
+            .lines
+            .iter()
+            .map(|line| 4 + line.trays.iter().map(tray).sum::<usize>())
+            .sum();
+        let cautions: usize = self.cautions.iter().map(|it| lines(it, 52)).sum();
+        let statements = self.precautions.len().max(5).div_ceil(3) * 5;
+        // The page's own head, the general cautions, what to do first and whom to call.
+        let always = 6 + 8 + 16;
+        always + bench + cautions.div_ceil(2) + statements > LINES_A_SIDE
     }
 
     /// Blank rows to note sheets in.

@@ -387,7 +387,7 @@ fn told(input: &WearOverTime, plot: &Plot, zone: &Zone) -> (Vec<Letter>, Vec<Tol
             let mark = Letter {
                 letter,
                 x: tenths(plot.x(first.at)),
-                y: tenths(plot.y(capacity.unwrap_or(0))),
+                y: tenths(plot.y(capacity_at(&input.capacity, first.at).unwrap_or(0))),
             };
             let row = Told {
                 letter,
