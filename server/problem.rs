@@ -2,6 +2,7 @@
 //! The sentences are in `web::messages`.
 
 use crate::darkroom::incompatibility::Clash;
+use crate::darkroom::joining::JoinRefused;
 use crate::web::numbers::NumberProblem;
 
 /// One thing that is wrong.
@@ -124,6 +125,41 @@ pub enum Problem {
     },
     /// The mix was discarded.
     MixGone,
+    /// Liquid that nobody can name: only a steward deals with it.
+    UnknownLiquid,
+    /// The book knows of a mix there: a doubt about it is a flag, not a find.
+    KnownMixThere,
+    /// The vessel held household bleach: it is rinsed first.
+    RinseFirst,
+    /// Household bleach has no use at this bench.
+    NotAtThisBench,
+    /// Prints meet another bath in this tray.
+    OtherStep,
+    /// The product has no capacity for this place among fixing baths.
+    NoFiguresForPlace,
+    /// Two solutions are not joined.
+    MayNotJoin(JoinRefused),
+    /// No second bath of the same fixer stands in this line.
+    NoSecondBath,
+    /// The second bath is used up or has moved up often enough: both are replaced.
+    ReplaceBoth,
+    /// It was not discarded, or not by itself.
+    NotDiscarded,
+    /// The mix did not stand there yet.
+    BeforeItStood,
+    /// Something else stood there then.
+    SomethingStoodThere,
+    /// An extension lasts more than nothing and at most 24 hours.
+    ExtensionTooLong,
+    /// No extension covers what is wrong with this mix.
+    ExtensionUnsafe,
+    /// The mix would not be replaced now.
+    ExtensionNotNeeded,
+    /// The fixer takes paper only.
+    PaperOnly {
+        /// The product's name.
+        product: String,
+    },
 
     /// The last steward of a room cannot leave, be suspended or be demoted.
     LastSteward,

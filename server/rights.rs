@@ -116,8 +116,14 @@ rights! {
     ReadNotices "read_notices" Own [Member Trained Steward Treasurer] "Read one's notices.";
     KeepTokens "keep_tokens" Own [Member Trained Steward Treasurer] "Make and revoke one's own tokens.";
     NoteSheets "note_sheets" Bench [Member Trained Steward] "Note sheets.";
+    CorrectNote "correct_note" Keep [Steward] "Set somebody's note of sheets right, with the reason.";
     UndoNote "undo_note" Bench [Member Trained Steward] "Undo one's own note for ten minutes; a steward, any note.";
-    Mix "mix" Bench [Trained Steward] "Mix a working solution in a tray.";
+    Mix "mix" Bench [Trained Steward] "Mix a working solution, top up, pour together, move a second fixing bath up.";
+    KeepMix "keep_mix" Bench [Member Trained Steward] "Cover, uncover, bottle and pour back a mix.";
+    TestMix "test_mix" Bench [Member Trained Steward] "Record a check or a temperature, flag contamination, report liquid nobody can name.";
+    OpenBench "open_bench" Keep [Steward] "Enter mixes that stood there already on the first day.";
+    ExtendMix "extend_mix" Keep [Steward] "Let a mix be used a little longer, tested.";
+    TakeBack "take_back" Keep [Steward] "Take back a reading, a flag of contamination or a discard.";
     Discard "discard" Bench [Trained Steward] "Discard a mix into a named container.";
     SeePapers "see_papers" Read [Member Trained Steward Treasurer] "See sheet sizes and paper classes.";
     KeepPapers "keep_papers" Keep [Steward] "Add, change and retire sheet sizes and paper classes.";

@@ -40,7 +40,7 @@ impl Stage {
         let lines = app.database().reading(self.everything(), move |tx| {
             Box::pin(async move {
                 let settings = rooms::settings(tx).await?;
-                board::lines_now(tx, now, settings.test_first_ppb).await
+                board::lines_now(tx, now, &settings).await
             })
         });
         lines.await.unwrap()[0].trays[0].judgement.verdict
@@ -144,11 +144,14 @@ fn a_note_whose_wear_is_not_its_own_arithmetic_is_named() {
         long_tenths_mm: 2_540,
         short_tenths_mm: 2_032,
         sheets: 6,
+        is_estimated: false,
         wear: vec![Wear {
             mix_id: Uuid::nil(),
             tray_id: Uuid::nil(),
             sheets_per_litre_thousandths: 100_000,
             spent_nl,
+            share_ppb: None,
+            brought: None,
         }],
     };
     assert_eq!(noted(60_000_000).recheck().unwrap(), None);

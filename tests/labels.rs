@@ -6,6 +6,7 @@ use time::Duration;
 use uuid::Uuid;
 use wetside::labels::QrCode;
 use wetside::labels::views::Size;
+use wetside::mixes::Why;
 use wetside::mixes::actions::{NewDiscard, discard};
 use wetside::rights::Discard;
 
@@ -162,6 +163,8 @@ fn what_is_gone_has_no_label_and_another_rooms_mix_is_not_there() {
             mix_id: bench.mix,
             container: "D-1".to_owned(),
             volume_ul: 1_000_000,
+            why: Why::default(),
+            happened_at_us: None,
         };
         discard(app, &permit, new_key(), new).await.unwrap();
         let gone = member.get(&path).await.expect(409);

@@ -14,7 +14,8 @@ use wetside::error::{Error, Result};
 use wetside::identity::{Person, permit_for};
 use wetside::logbook::{Asked, Author, Done, Key, fingerprint, head};
 use wetside::mixes;
-use wetside::mixes::actions::{NewDiscard, NewMix, discard, mix};
+use wetside::mixes::Why;
+use wetside::mixes::actions::{NewDiscard, NewMix, VesselId, discard, mix};
 use wetside::problem::Problem;
 use wetside::sheets::NewNote;
 use wetside::sheets::actions::{Undo, note_sheets, undo};
@@ -53,7 +54,9 @@ impl Pair {
             line_id: self.bench.line,
             paper_class_id: self.bench.classes[0],
             sheet_size_id: self.bench.size,
-            sheets,
+            sheets: Some(sheets),
+            is_toned: false,
+            is_without_tray: false,
             happened_at_us: None,
         }
     }
@@ -206,9 +209,10 @@ fn two_who_mix_into_one_tray_at_once_make_one_mix() {
         for _ in 0..5 {
             discard_standing(&pair).await;
             let new = NewMix {
-                tray_id: pair.bench.tray,
+                vessel: VesselId::Tray(pair.bench.tray),
                 dilution_id: pair.bench.dilution,
                 volume_ul: 1_000_000,
+                happened_at_us: None,
             };
             let people = [&pair.stage.cast.trained, &pair.stage.cast.steward];
             let mixing = people.into_iter().zip(&pair.servers).map(|(who, app)| {
@@ -246,6 +250,8 @@ async fn try_discard(pair: &Pair, server: usize, mix_id: Uuid) -> Result<Done> {
         mix_id,
         volume_ul: 1_000_000,
         container: "Used developer".to_owned(),
+        why: Why::Spent,
+        happened_at_us: None,
     };
     discard(app, &permit, new_key(), new).await
 }

@@ -4,7 +4,7 @@ use serde::Serialize;
 use uuid::Uuid;
 
 use super::store;
-use super::{LineSet, Tray, TraySet};
+use super::{LineSet, Step, Tray, TraySet, spaces};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
@@ -24,6 +24,8 @@ pub struct NewLine {
     pub name: String,
     /// Its place on the bench; nothing for the end.
     pub position: Option<i32>,
+    /// The space it stands in; nothing is the room itself.
+    pub space_id: Option<Uuid>,
     /// Whether it is used no more.
     pub is_retired: bool,
 }
@@ -39,6 +41,8 @@ pub struct NewTray {
     pub name: String,
     /// Its place in the line; nothing for the end.
     pub position: Option<i32>,
+    /// What prints do in it; nothing for what they do, in a new one whatever stands there.
+    pub step: Option<Step>,
     /// Long side of the floor.
     pub inside_long_tenths_mm: i32,
     /// Short side of the floor.
@@ -82,6 +86,12 @@ async fn write_line(book: &mut Book<'_>, new: NewLine) -> Result<()> {
         None if there.len() >= MOST => return Err(Error::Refused(Problem::TooMany(MOST))),
         None => None,
     };
+    if let Some(space) = new.space_id {
+        let space = spaces::space(book.tx(), space).await?;
+        if space.is_none_or(|space| space.is_retired && !new.is_retired) {
+            return Err(Error::field("space", Problem::NotAChoice));
+        }
+    }
     if new.is_retired
         && let Some(line) = old
     {
@@ -95,6 +105,7 @@ async fn write_line(book: &mut Book<'_>, new: NewLine) -> Result<()> {
             .position
             .or(old.map(|line| line.position))
             .unwrap_or(last + 1),
+        space_id: new.space_id,
         is_retired: new.is_retired,
     };
     book.append(&entry).await?;
@@ -111,7 +122,8 @@ async fn refuse_full_trays(book: &mut Book<'_>, line: Uuid) -> Result<()> {
     Ok(())
 }
 
-/// Adds or changes a tray. A full one is neither moved to another line nor retired.
+/// Adds or changes a tray. A full one is neither moved to another line nor retired,
+/// and keeps its step.
 ///
 /// # Errors
 /// A name that is taken in its line; a line that is not there; a full tray.
@@ -148,11 +160,9 @@ async fn write_tray(book: &mut Book<'_>, new: NewTray) -> Result<()> {
         }
         None => None,
     };
-    if let Some(tray) = old
-        && (new.is_retired || tray.line_id != new.line_id)
-        && store::is_full(book.tx(), tray.id).await?
-    {
-        return Err(Error::Refused(Problem::TrayFull));
+    let step = new.step.or(old.map(|tray| tray.step)).unwrap_or_default();
+    if let Some(tray) = old {
+        refuse_full(book, tray, &new, step).await?;
     }
     let last = others.by_ref().map(|tray| tray.position).max().unwrap_or(0);
     let entry = TraySet {
@@ -163,6 +173,7 @@ async fn write_tray(book: &mut Book<'_>, new: NewTray) -> Result<()> {
             .position
             .or(old.map(|tray| tray.position))
             .unwrap_or(last + 1),
+        step,
         inside_long_tenths_mm: new.inside_long_tenths_mm,
         inside_short_tenths_mm: new.inside_short_tenths_mm,
         inside_depth_tenths_mm: new.inside_depth_tenths_mm,
@@ -171,6 +182,21 @@ async fn write_tray(book: &mut Book<'_>, new: NewTray) -> Result<()> {
     };
     book.append(&entry).await?;
     Ok(())
+}
+
+/// What a full tray does not do: leave its line, be retired, take another step.
+async fn refuse_full(book: &mut Book<'_>, tray: &Tray, new: &NewTray, step: Step) -> Result<()> {
+    let (leaves, steps) = (
+        new.is_retired || tray.line_id != new.line_id,
+        step != tray.step,
+    );
+    if !(leaves || steps) || !store::is_full(book.tx(), tray.id).await? {
+        return Ok(());
+    }
+    Err(match leaves {
+        true => Error::Refused(Problem::TrayFull),
+        false => Error::field("step", Problem::TrayFull),
+    })
 }
 
 /// A tray that changes places with its neighbour.

@@ -5,7 +5,7 @@ use utoipa::ToSchema;
 use uuid::Uuid;
 
 use super::actions::{self, NewLine, NewTray};
-use super::{Line, Tray, input, line, lines, tray, trays};
+use super::{Line, Step, Tray, input, line, lines, tray, trays};
 use crate::api::{By, Input, Made, Page, Paging, Route, Writing};
 use crate::error::{Error, Result};
 use crate::input::{name, place};
@@ -49,6 +49,8 @@ pub struct LineOut {
     pub name: String,
     /// Its place on the bench.
     pub position: i32,
+    /// The space it stands in; nothing is the room itself.
+    pub space_id: Option<Uuid>,
     /// Whether it is used no more.
     pub is_retired: bool,
 }
@@ -59,6 +61,7 @@ impl From<Line> for LineOut {
             id: line.id,
             name: line.name,
             position: line.position,
+            space_id: line.space_id,
             is_retired: line.is_retired,
         }
     }
@@ -74,6 +77,9 @@ pub struct LineIn {
     /// Its place on the bench; nothing for the end, or for where it is.
     #[schema(minimum = 1, maximum = 1_000)]
     pub position: Option<i64>,
+    /// The space it stands in; nothing is the room itself.
+    #[serde(default)]
+    pub space_id: Option<Uuid>,
     /// Whether it is used no more.
     #[serde(default)]
     pub is_retired: bool,
@@ -91,6 +97,7 @@ impl LineIn {
                 id,
                 name,
                 position,
+                space_id: self.space_id,
                 is_retired: self.is_retired,
             }),
             _ => Err(Error::Invalid(problems)),
@@ -135,6 +142,8 @@ pub struct TrayOut {
     pub name: String,
     /// Its place in the line.
     pub position: i32,
+    /// What prints do in it.
+    pub step: Step,
     /// Long side of the floor in tenths of a millimetre.
     pub inside_long_tenths_mm: i32,
     /// Short side of the floor in tenths of a millimetre.
@@ -154,6 +163,7 @@ impl From<Tray> for TrayOut {
             line_id: tray.line_id,
             name: tray.name,
             position: tray.position,
+            step: tray.step,
             inside_long_tenths_mm: tray.inside_long_tenths_mm,
             inside_short_tenths_mm: tray.inside_short_tenths_mm,
             inside_depth_tenths_mm: tray.inside_depth_tenths_mm,
@@ -175,6 +185,9 @@ pub struct TrayIn {
     /// Its place in the line; nothing for the end, or for where it is.
     #[schema(minimum = 1, maximum = 1_000)]
     pub position: Option<i64>,
+    /// What prints do in it; nothing for what they do, in a new one `any`.
+    #[serde(default)]
+    pub step: Option<Step>,
     /// Long side of the floor in tenths of a millimetre.
     #[schema(minimum = 500, maximum = 30_000)]
     pub inside_long_tenths_mm: i64,
@@ -214,6 +227,7 @@ impl TrayIn {
                     line_id: self.line_id,
                     name,
                     position,
+                    step: self.step,
                     inside_long_tenths_mm: long,
                     inside_short_tenths_mm: short,
                     inside_depth_tenths_mm: depth,

@@ -13,6 +13,7 @@ pub async fn write(book: &mut Book<'_>) -> Result<()> {
         id: book.new_id(),
         name: "First line".to_owned(),
         position: 1,
+        space_id: None,
         is_retired: false,
     };
     book.append(&line).await?;

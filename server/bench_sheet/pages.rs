@@ -58,7 +58,7 @@ async fn ground(app: &App, permit: &Permit<LookAtBoard>, now: OffsetDateTime) ->
                 let classes = papers::paper_classes(tx).await?.into_iter();
                 let sizes = papers::sheet_sizes(tx).await?.into_iter();
                 Ok(Ground {
-                    lines: board::lines_now(tx, now, settings.test_first_ppb).await?,
+                    lines: board::lines_now(tx, now, &settings).await?,
                     settings,
                     paper_classes: classes
                         .filter(|class| !class.is_retired)
@@ -107,14 +107,17 @@ fn sheet(
 fn tray_on_sheet(each: &TrayNow, settings: &Settings, zone: &Zone) -> TrayOnSheet {
     let numbers = settings.numbers();
     let on_sheet = |mix: &Mix| MixOnSheet {
-        title: format!(
-            "{} {}",
-            mix.product_name,
-            numbers.dilution(mix.parts_thousandths)
-        ),
+        title: match mix.product_id {
+            Some(_) => format!(
+                "{} {}",
+                verdicts::mix_name(mix),
+                numbers.dilution(mix.parts_thousandths)
+            ),
+            None => verdicts::mix_name(mix),
+        },
         litres: numbers.volume(mix.charged_ul),
         mixed: zone.on_paper(mix.mixed_at),
-        use_by: zone.on_paper(life_ends(mix)),
+        use_by: life_ends(mix).map(|at| zone.on_paper(at)),
         codes: mix.hazard_codes.join(", "),
     };
     TrayOnSheet {
@@ -145,7 +148,7 @@ fn cautions(lines: &[LineNow]) -> Vec<String> {
     let mixes = trays.filter_map(|each| each.mix.as_ref());
     let mut cautions: Vec<String> = Vec::new();
     for mix in mixes {
-        let caution = words::caution(&mix.product_name, &mix.hazard_codes);
+        let caution = words::caution(&verdicts::mix_name(mix), &mix.hazard_codes);
         if !cautions.contains(&caution) {
             cautions.push(caution);
         }

@@ -105,8 +105,8 @@ pub struct MixOnSheet {
     pub litres: String,
     /// When it was mixed.
     pub mixed: Moment,
-    /// Until when it keeps as it stands.
-    pub use_by: Moment,
+    /// Until when it keeps as it stands; none where nobody knows.
+    pub use_by: Option<Moment>,
     /// H codes of the product as supplied; empty where none are on file.
     pub codes: String,
 }

@@ -85,7 +85,7 @@ async fn read(by: By<LookAtBoard>) -> Result<BoardOut> {
         .reading(by.permit.scope(), move |tx| {
             Box::pin(async move {
                 let settings = rooms::settings(tx).await?;
-                let lines = lines_now(tx, now, settings.test_first_ppb).await?;
+                let lines = lines_now(tx, now, &settings).await?;
                 Ok((settings, lines))
             })
         })

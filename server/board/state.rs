@@ -3,15 +3,11 @@
 use time::OffsetDateTime;
 
 use crate::bench::{self, Line, Tray};
-use crate::clock::micros;
-use crate::darkroom::age::Age;
-use crate::darkroom::quantities::{Microlitres, Moment, Nanolitres, Ppb, Seconds};
-use crate::darkroom::state::{MixState, Thresholds, TrayState};
-use crate::darkroom::verdict::{self, Judgement};
-use crate::darkroom::wear::Charge;
+use crate::darkroom::verdict::Judgement;
 use crate::database::RoomTx;
-use crate::error::{Error, Result};
-use crate::mixes::{self, Mix};
+use crate::error::Result;
+use crate::mixes::{self, Findings, Mix};
+use crate::rooms::Settings;
 
 /// A line and its trays in the order prints travel.
 #[derive(Clone, Debug)]
@@ -40,16 +36,19 @@ pub struct TrayNow {
 pub async fn lines_now(
     tx: &mut RoomTx,
     now: OffsetDateTime,
-    test_first_ppb: i64,
+    settings: &Settings,
 ) -> Result<Vec<LineNow>> {
     let lines = bench::lines(tx).await?;
     let trays = bench::trays(tx).await?;
     let mut mixes = mixes::standing(tx).await?;
+    let findings = Findings::of(tx, &mixes).await?;
     let mut standing = Vec::new();
     for tray in trays.into_iter().filter(|tray| !tray.is_retired) {
-        let place = mixes.iter().position(|mix| mix.tray_id == Some(tray.id));
+        let place = mixes
+            .iter()
+            .position(|mix| mix.stand.tray_id == Some(tray.id));
         let mix = place.map(|place| mixes.swap_remove(place));
-        standing.push(judged(tray, mix, now, test_first_ppb)?);
+        standing.push(judged(tray, mix, &findings, settings, now)?);
     }
     Ok(lines
         .into_iter()
@@ -65,47 +64,31 @@ pub async fn lines_now(
         .collect())
 }
 
-/// Judges what stands in a tray.
+/// One tray, what stands in it, and how good that is.
 ///
 /// # Errors
-/// A fault: figures in the database that no arithmetic holds.
-pub fn judged(
+/// The database's.
+pub async fn tray_now(
+    tx: &mut RoomTx,
+    tray: Tray,
+    settings: &Settings,
+    now: OffsetDateTime,
+) -> Result<TrayNow> {
+    let mix = mixes::in_vessel(tx, tray.id).await?;
+    let findings = Findings::of(tx, mix.as_slice()).await?;
+    judged(tray, mix, &findings, settings, now)
+}
+
+fn judged(
     tray: Tray,
     mix: Option<Mix>,
+    findings: &Findings,
+    settings: &Settings,
     now: OffsetDateTime,
-    test_first_ppb: i64,
 ) -> Result<TrayNow> {
-    let state = match &mix {
-        None => TrayState::Empty,
-        Some(mix) => TrayState::Mix(Box::new(mix_state(mix, test_first_ppb)?)),
-    };
-    let judgement = verdict::judge(&state, at(now)).map_err(Error::fault)?;
     Ok(TrayNow {
+        judgement: mixes::judge(mix.as_ref(), findings, settings, now)?,
         tray,
         mix,
-        judgement,
     })
-}
-
-fn mix_state(mix: &Mix, test_first_ppb: i64) -> Result<MixState> {
-    let charge = Charge {
-        charged: Microlitres::new(mix.charged_ul).map_err(Error::fault)?,
-        spent: Nanolitres::new(mix.spent_nl).map_err(Error::fault)?,
-    };
-    let used = Ppb::new(mix.age_ppb).map_err(Error::fault)?;
-    let life = Seconds::new(mix.life_s).map_err(Error::fault)?;
-    Ok(MixState {
-        charge: mix.has_capacity.then_some(charge),
-        age: Some(Age::new(used, at(mix.age_at), life).map_err(Error::fault)?),
-        unknown_sheets: mix.unknown_sheets_at.map(at),
-        thresholds: Thresholds {
-            test_first_ppb: Ppb::new(test_first_ppb).map_err(Error::fault)?,
-            ..Thresholds::default()
-        },
-        ..MixState::default()
-    })
-}
-
-fn at(moment: OffsetDateTime) -> Moment {
-    Moment::new(micros(moment))
 }

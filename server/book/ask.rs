@@ -14,6 +14,8 @@ pub(super) const NOUNS: &[&str] = &[
     "tray",
     "mix",
     "line",
+    "space",
+    "bottle",
     "pass",
     "product",
     "sheet_size",

@@ -256,6 +256,10 @@ pub(super) async fn names(tx: &mut RoomTx, ids: &[Uuid]) -> Result<Vec<(Uuid, St
             union all
             select id, name from tray where room_id = $1 and id = any($2)
             union all
+            select id, name from space where room_id = $1 and id = any($2)
+            union all
+            select id, name from bottle where room_id = $1 and id = any($2)
+            union all
             select id, name from product where room_id = $1 and id = any($2)
             union all
             select id, name from sheet_size where room_id = $1 and id = any($2)

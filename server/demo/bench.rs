@@ -11,10 +11,10 @@ use crate::darkroom::incompatibility::Group;
 use crate::database::Scope;
 use crate::error::Result;
 use crate::identity::Person;
-use crate::mixes::actions::{NewMix, mix};
+use crate::mixes::actions::{NewMix, VesselId, mix};
 use crate::papers::{self, PaperClass, SheetSize};
 use crate::products::actions::{NewDilution, NewProduct, set_product};
-use crate::products::{self, CapacityFigure, Kind, Product};
+use crate::products::{self, CapacityFigure, Kind, Place, Product};
 use crate::rights::{KeepBench, KeepProducts, Mix, NoteSheets};
 use crate::sheets::NewNote;
 use crate::sheets::actions::note_sheets;
@@ -47,7 +47,7 @@ async fn ground(stage: &Stage) -> Result<Ground> {
                     first_line: lines.first().ok_or_else(|| missing("line"))?.id,
                     developer: products
                         .into_iter()
-                        .next()
+                        .find(|product| product.kind == Kind::Developer)
                         .ok_or_else(|| missing("product"))?,
                     classes: papers::paper_classes(tx).await?,
                     sizes: papers::sheet_sizes(tx).await?,
@@ -139,26 +139,11 @@ async fn product(stage: &mut Stage, cast: &Cast, new: NewProduct) -> Result<Uuid
 
 /// The starter developer with the safety data a steward would copy in.
 async fn with_data_sheet(stage: &mut Stage, cast: &Cast, developer: &Product) -> Result<Uuid> {
-    let dilutions = developer.dilutions.iter().map(|figures| NewDilution {
-        parts_thousandths: figures.parts_thousandths,
-        tray_life_s: figures.tray_life_s,
-        bottle_life_s: figures.bottle_life_s,
-        life_basis: figures.life_basis.clone(),
-        capacities: figures.capacities.clone(),
-    });
     let new = NewProduct {
-        id: Some(developer.id),
-        name: developer.name.clone(),
-        kind: developer.kind,
-        groups: developer.groups.clone(),
-        oxidises: developer.oxidises,
-        depth_reference_tenths_mm: developer.depth_reference_tenths_mm,
-        steward_only: false,
         hazard_codes: codes("H302 H317 H318 H341 H351 H410"),
         precaution_codes: codes("P280 P305+P351+P338 P302+P352 P308+P313"),
         data_sheet_on: Some("2026-03-02".to_owned()),
-        is_retired: false,
-        dilutions: dilutions.collect(),
+        ..NewProduct::like(developer)
     };
     product(stage, cast, new).await
 }
@@ -169,42 +154,28 @@ fn codes(text: &str) -> Vec<String> {
 
 fn stop_bath(ground: &Ground) -> NewProduct {
     NewProduct {
-        name: "Larchfold stop bath".to_owned(),
-        kind: Kind::StopBath,
         groups: vec![Group::Acid, Group::StopBath],
         hazard_codes: codes("H314"),
         precaution_codes: codes("P280 P303+P361+P353 P305+P351+P338 P310"),
         dilutions: vec![dilution(ground, 19, 24, [80, 40, 80])],
-        ..invented()
+        ..invented("Larchfold stop bath", Kind::StopBath)
     }
 }
 
 fn fixer(ground: &Ground) -> NewProduct {
     NewProduct {
-        name: "Larchfold fixer".to_owned(),
-        kind: Kind::Fixer,
         groups: vec![Group::Fixer, Group::Thiosulfate, Group::Ammonium],
         hazard_codes: codes("H319"),
         precaution_codes: codes("P280 P305+P351+P338"),
         dilutions: vec![dilution(ground, 4, 48, [40, 20, 40])],
-        ..invented()
+        ..invented("Larchfold fixer", Kind::Fixer)
     }
 }
 
-fn invented() -> NewProduct {
+fn invented(name: &str, kind: Kind) -> NewProduct {
     NewProduct {
-        id: None,
-        name: String::new(),
-        kind: Kind::Developer,
-        groups: Vec::new(),
-        oxidises: false,
-        depth_reference_tenths_mm: 80,
-        steward_only: false,
-        hazard_codes: Vec::new(),
-        precaution_codes: Vec::new(),
         data_sheet_on: Some("2026-03-02".to_owned()),
-        is_retired: false,
-        dilutions: Vec::new(),
+        ..NewProduct::named(name.to_owned(), kind)
     }
 }
 
@@ -218,10 +189,12 @@ fn dilution(ground: &Ground, parts: i64, hours: i64, sheets: [i64; 3]) -> NewDil
         capacities: classes
             .map(|(class, sheets)| CapacityFigure {
                 paper_class_id: class.id,
+                place: Place::Single,
                 sheets_per_litre_thousandths: sheets * 1_000,
                 basis: INVENTED.to_owned(),
             })
             .collect(),
+        ..NewDilution::default()
     }
 }
 
@@ -231,6 +204,7 @@ async fn line(stage: &mut Stage, cast: &Cast, name: &str) -> Result<Uuid> {
         id: None,
         name: name.to_owned(),
         position: None,
+        space_id: None,
         is_retired: false,
     };
     let key = stage.key();
@@ -244,6 +218,7 @@ async fn tray(stage: &mut Stage, cast: &Cast, line_id: Uuid, name: &str) -> Resu
         line_id,
         name: name.to_owned(),
         position: None,
+        step: None,
         inside_long_tenths_mm: 3_400,
         inside_short_tenths_mm: 2_800,
         inside_depth_tenths_mm: 650,
@@ -257,9 +232,10 @@ async fn tray(stage: &mut Stage, cast: &Cast, line_id: Uuid, name: &str) -> Resu
 async fn pour(stage: &mut Stage, by: &Person, tray_id: Uuid, dilution_id: Uuid) -> Result<()> {
     let permit = stage.permit::<Mix>(by).await?;
     let new = NewMix {
-        tray_id,
+        vessel: VesselId::Tray(tray_id),
         dilution_id,
         volume_ul: LITRE_UL,
+        happened_at_us: None,
     };
     let key = stage.key();
     mix(&stage.app, &permit, key, new).await?;
@@ -304,7 +280,9 @@ async fn print(stage: &mut Stage, cast: &Cast, ground: &Ground, printed: Printed
         line_id: printed.line,
         paper_class_id: class.ok_or_else(|| missing("classes"))?.id,
         sheet_size_id: size.id,
-        sheets: printed.sheets,
+        sheets: Some(printed.sheets),
+        is_toned: false,
+        is_without_tray: false,
         happened_at_us: None,
     };
     let key = stage.key();

@@ -20,16 +20,16 @@ pub struct LabelOf {
     pub link_path: String,
     /// The product's name.
     pub product: String,
-    /// N of 1+N, in thousandths.
-    pub parts_thousandths: i64,
+    /// N of 1+N, in thousandths; none for liquid that nobody can name.
+    pub parts_thousandths: Option<i64>,
     /// How much was filled in, in microlitres.
     pub volume_ul: i64,
     /// When it was mixed.
     pub mixed_at: OffsetDateTime,
     /// Who mixed it; none where that is not told.
     pub mixed_by: Option<String>,
-    /// When its life is over as it stands.
-    pub use_by: OffsetDateTime,
+    /// When its life is over as it stands; none where nobody knows.
+    pub use_by: Option<OffsetDateTime>,
     /// H codes of the product as supplied.
     pub hazard_codes: Vec<String>,
 }
@@ -77,11 +77,11 @@ pub fn label(
         vessel: of.vessel.clone(),
         place: of.place.clone(),
         product: of.product.clone(),
-        dilution: numbers.dilution(of.parts_thousandths),
+        dilution: of.parts_thousandths.map(|parts| numbers.dilution(parts)),
         volume: numbers.volume(of.volume_ul),
         mixed: zone.on_paper(of.mixed_at),
         mixed_by: of.mixed_by.clone(),
-        use_by: zone.on_paper(of.use_by),
+        use_by: of.use_by.map(|at| zone.on_paper(at)),
         signal: signal(&of.hazard_codes),
         hazards: hazards.collect(),
         code: QrCode::of(&address.absolute(&of.link_path)).map_err(Error::fault)?,

@@ -20,6 +20,7 @@ use crate::rooms::{self, Settings};
 use crate::router::Pages;
 use crate::web::forms::page;
 use crate::web::frame::Frame;
+use crate::web::messages::verdicts;
 use crate::web::shell::Place;
 use crate::{bench, board, mixes};
 
@@ -94,7 +95,7 @@ async fn in_tray(
     slug: &str,
     now: OffsetDateTime,
 ) -> Result<Ground> {
-    let tray = mix.tray_id.ok_or(Error::Refused(Problem::MixGone))?;
+    let tray = mix.stand.tray_id.ok_or(Error::Refused(Problem::MixGone))?;
     let tray = bench::tray(tx, tray).await?.ok_or(Error::NotFound)?;
     let line = bench::line(tx, tray.line_id)
         .await?
@@ -107,15 +108,15 @@ async fn in_tray(
         vessel: tray.name.clone(),
         place: line.name,
         link_path: format!("/rooms/{slug}/trays/{}", tray.id),
-        product: mix.product_name.clone(),
-        parts_thousandths: mix.parts_thousandths,
+        product: verdicts::mix_name(&mix),
+        parts_thousandths: mix.product_id.map(|_| mix.parts_thousandths),
         volume_ul: mix.charged_ul,
         mixed_at: mix.mixed_at,
         mixed_by,
         use_by: board::life_ends(&mix),
         hazard_codes: mix.hazard_codes.clone(),
     };
-    let judged = board::judged(tray, Some(mix), now, settings.test_first_ppb)?;
+    let judged = board::tray_now(tx, tray, &settings, now).await?;
     Ok(Ground {
         settings,
         of,

@@ -79,16 +79,16 @@ pub struct Label {
     pub place: String,
     /// The product.
     pub product: String,
-    /// `1+9`.
-    pub dilution: String,
+    /// `1+9`; none for liquid that nobody can name.
+    pub dilution: Option<String>,
     /// `1 L`.
     pub volume: String,
     /// When it was mixed.
     pub mixed: Moment,
     /// By whom; none where that is not told.
     pub mixed_by: Option<String>,
-    /// Until when it keeps as it stands.
-    pub use_by: Moment,
+    /// Until when it keeps as it stands; none where nobody knows.
+    pub use_by: Option<Moment>,
     /// The signal word of the product as supplied.
     pub signal: Signal,
     /// Its hazards as supplied; empty where none are on file.

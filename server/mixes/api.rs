@@ -4,11 +4,12 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 use uuid::Uuid;
 
-use super::actions::{self, NewDiscard, NewMix};
-use super::{Mix, capacities, input, mix, standing};
+use super::actions::{self, NewDiscard, NewMix, VesselId};
+use super::{FrozenCapacity, Mix, Storage, Why, all_capacities, input, mix, standing};
 use crate::api::{By, Input, Made, Page, Paging, Route, Writing, moment_text};
 use crate::error::{Error, Result};
 use crate::problem::Problems;
+use crate::products::Place;
 use crate::rights::{self, Discard, LookAtBoard};
 
 const MIXES: &str = "/rooms/{room}/mixes";
@@ -31,12 +32,18 @@ pub fn api() -> Vec<Route> {
 pub struct MixOut {
     /// Which.
     pub id: Uuid,
-    /// What it was mixed from.
-    pub product_id: Uuid,
+    /// What it was mixed from; nothing for liquid that nobody can name.
+    pub product_id: Option<Uuid>,
     /// The product's name.
-    pub product_name: String,
+    pub product_name: Option<String>,
     /// Where it stands; nothing once it is gone.
     pub tray_id: Option<Uuid>,
+    /// The bottle it is kept in.
+    pub bottle_id: Option<Uuid>,
+    /// How it is kept.
+    pub storage: Storage,
+    /// The mix it was poured into.
+    pub poured_into: Option<Uuid>,
     /// N of 1+N, in thousandths.
     pub parts_thousandths: i64,
     /// All that was poured in, in microlitres.
@@ -71,7 +78,10 @@ impl MixOut {
             id: mix.id,
             product_id: mix.product_id,
             product_name: mix.product_name,
-            tray_id: mix.tray_id,
+            tray_id: mix.stand.tray_id,
+            bottle_id: mix.stand.bottle_id,
+            storage: mix.storage,
+            poured_into: mix.poured_into,
             parts_thousandths: mix.parts_thousandths,
             charged_ul: mix.charged_ul,
             concentrate_ul: mix.concentrate_ul,
@@ -102,6 +112,8 @@ pub struct MixInFullOut {
 pub struct FrozenCapacityOut {
     /// The class.
     pub paper_class_id: Uuid,
+    /// In which place among fixing baths.
+    pub place: Place,
     /// 8×10 in sheets a litre, in thousandths.
     pub sheets_per_litre_thousandths: i64,
 }
@@ -116,12 +128,13 @@ async fn list(by: By<LookAtBoard>, paging: Paging) -> Result<Page<MixOut>> {
 async fn one(by: By<LookAtBoard>, id: Uuid) -> Result<MixInFullOut> {
     let database = by.app.database();
     let found = database.reading(by.permit.scope(), move |tx| {
-        Box::pin(async move { Ok((mix(tx, id).await?, capacities(tx, id).await?)) })
+        Box::pin(async move { Ok((mix(tx, id).await?, all_capacities(tx, id).await?)) })
     });
     let (mix, capacities) = found.await?;
-    let frozen = |(paper_class_id, sheets_per_litre_thousandths)| FrozenCapacityOut {
-        paper_class_id,
-        sheets_per_litre_thousandths,
+    let frozen = |each: FrozenCapacity| FrozenCapacityOut {
+        paper_class_id: each.paper_class_id,
+        place: each.place,
+        sheets_per_litre_thousandths: each.sheets_per_litre_thousandths,
     };
     Ok(MixInFullOut {
         mix: MixOut::of(mix.ok_or(Error::NotFound)?)?,
@@ -149,9 +162,10 @@ impl Input for MixIn {
 
 async fn add(by: Writing<rights::Mix>, mix: MixIn) -> Result<Made> {
     let new = NewMix {
-        tray_id: mix.tray_id,
+        vessel: VesselId::Tray(mix.tray_id),
         dilution_id: mix.dilution_id,
         volume_ul: input::mixed(mix.volume_ul).map_err(|no| Error::field("volume", no))?,
+        happened_at_us: None,
     };
     let done = actions::mix(&by.app, &by.permit, by.key, new).await?;
     by.made(&done, "mix", "mixes")
@@ -183,6 +197,8 @@ impl DiscardIn {
                 mix_id,
                 volume_ul,
                 container,
+                why: Why::Spent,
+                happened_at_us: None,
             }),
             _ => Err(Error::Invalid(problems)),
         }

@@ -8,16 +8,28 @@
 pub mod actions;
 pub mod api;
 mod entries;
+mod fold;
 pub mod input;
+mod judging;
+mod mix;
 mod pages;
+pub mod readings;
 mod store;
 /// Its pages, as templates want them.
 pub mod views;
 mod worksheet;
 
 pub use api::api;
-pub use entries::{Discarded, FrozenCapacity, Mixed, RULES};
+pub use entries::{
+    Contaminant, DiscardUndone, Discarded, Extended, Figures, FrozenCapacity, Mixed, Outcome,
+    PouredTogether, RULES, Reading, ReadingKind, ReadingUndone, Rinsed, Shifted, SilverLimits,
+    Stand, StopFigures, Storage, Stored, ToppedUp, UnknownFound, Why,
+};
+pub use judging::{Findings, judge, silver_mg_per_litre, state};
+pub use mix::Mix;
 pub(crate) use pages::cautions;
 pub use pages::pages;
-pub use store::{Mix, WornAt, capacities, mix, standing, wear_history};
+pub use store::{
+    WornAt, all_capacities, capacities, in_vessel, mix, mixes, standing, wear_history,
+};
 pub(crate) use worksheet::step;

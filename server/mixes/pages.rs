@@ -4,11 +4,11 @@ use axum::extract::{Path, State};
 use axum::response::Response;
 use uuid::Uuid;
 
-use super::actions::{NewDiscard, NewMix, discard, may_mix, mix, volume_at};
-use super::input;
-use super::store::{self, Mix};
+use super::actions::{NewDiscard, NewMix, Vessel, VesselId, discard, may_mix_in, mix};
+use super::store;
 use super::views::{DiscardForm, DiscardPage, MixForm, MixPage, MixedPage};
 use super::worksheet::worksheet;
+use super::{Mix, Why, input};
 use crate::app::App;
 use crate::bench::{self, Tray};
 use crate::board;
@@ -24,6 +24,7 @@ use crate::web::fields::Choice;
 use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_id, read_key, to_mend};
 use crate::web::frame::Frame;
 use crate::web::messages::bench as words;
+use crate::web::messages::verdicts;
 use crate::web::numbers::Numbers;
 use crate::web::shell::Place;
 
@@ -42,6 +43,7 @@ pub fn pages() -> Pages {
 pub(super) struct Ground {
     pub(super) settings: Settings,
     pub(super) tray: Tray,
+    pub(super) vessel: Vessel,
     pub(super) products: Vec<Product>,
     pub(super) classes: Vec<PaperClass>,
 }
@@ -51,9 +53,11 @@ impl Ground {
         app.database()
             .reading(permit.scope(), move |tx| {
                 Box::pin(async move {
+                    let tray = bench::tray(tx, tray).await?.ok_or(Error::NotFound)?;
                     Ok(Self {
                         settings: rooms::settings(tx).await?,
-                        tray: bench::tray(tx, tray).await?.ok_or(Error::NotFound)?,
+                        vessel: Vessel::Tray(tray.clone()),
+                        tray,
                         products: products::products(tx).await?,
                         classes: papers::paper_classes(tx).await?,
                     })
@@ -81,7 +85,7 @@ async fn mix_form(
     let form = MixForm {
         key: new_key()?,
         dilution: first_choice(&ground, &permit),
-        volume: usual_fill(&ground.tray, ground.settings.numbers()),
+        volume: usual_fill(&ground.vessel, ground.settings.numbers()),
         ..MixForm::default()
     };
     page(&mix_page(
@@ -141,9 +145,10 @@ pub(super) fn read_mix(form: &MixForm, tray: Uuid, numbers: Numbers) -> Result<N
     let volume = problems.take("volume", volume.and_then(input::mixed));
     match (dilution, volume) {
         (Some(dilution_id), Some(volume_ul)) => Ok(NewMix {
-            tray_id: tray,
+            vessel: VesselId::Tray(tray),
             dilution_id,
             volume_ul,
+            happened_at_us: None,
         }),
         _ => Err(problems),
     }
@@ -163,16 +168,15 @@ fn mixable<'g>(
     ground.products.iter().flat_map(move |product| {
         let figures = product.dilutions.iter();
         figures
-            .filter(move |figures| may_mix(product, role, figures.id).is_ok())
+            .filter(move |figures| may_mix_in(product, role, figures.id, &ground.vessel).is_ok())
             .map(move |figures| (product, figures))
     })
 }
 
 /// Half a litre where that covers a print, else what does: common practice, no source.
-fn usual_fill(tray: &Tray, numbers: Numbers) -> String {
+fn usual_fill(vessel: &Vessel, numbers: Numbers) -> String {
     const HALF_A_LITRE_UL: i64 = 500_000;
-    let least = volume_at(tray, tray.least_depth_tenths_mm);
-    let holds = volume_at(tray, tray.inside_depth_tenths_mm);
+    let (least, holds) = (vessel.least_ul(), vessel.holds_ul());
     // Up to the next tenth of a litre, so that it can be measured.
     let covers = (least + 99_999) / 100_000 * 100_000;
     numbers.decimal(covers.max(HALF_A_LITRE_UL).min(holds), 6)
@@ -208,8 +212,8 @@ fn mix_page(
         problems: in_words(&problems, numbers),
         dilutions: dilutions.collect(),
         volume_hint: words::volume_hint(
-            volume_at(&ground.tray, ground.tray.least_depth_tenths_mm),
-            volume_at(&ground.tray, ground.tray.inside_depth_tenths_mm),
+            ground.vessel.least_ul(),
+            ground.vessel.holds_ul(),
             numbers,
         ),
         worksheet: sheet,
@@ -252,7 +256,7 @@ async fn mixed(
 /// `Plain print developer 1+9`.
 fn titled(mix: &Mix, numbers: Numbers) -> String {
     let dilution = numbers.dilution(mix.parts_thousandths);
-    format!("{} {dilution}", mix.product_name)
+    format!("{} {dilution}", verdicts::mix_name(mix))
 }
 
 /// A mix that stands in a tray now, and that tray.
@@ -262,7 +266,7 @@ async fn stands<R: rights::Right>(
     id: Uuid,
 ) -> Result<(Settings, Mix, Tray)> {
     let (settings, mix) = look_at(app, permit, id).await?;
-    let tray = mix.tray_id.ok_or(Error::Refused(Problem::MixGone))?;
+    let tray = mix.stand.tray_id.ok_or(Error::Refused(Problem::MixGone))?;
     let tray = app
         .database()
         .reading(permit.scope(), move |tx| {
@@ -350,6 +354,8 @@ fn read_discard(
             mix_id,
             volume_ul,
             container,
+            why: Why::Spent,
+            happened_at_us: None,
         }),
         _ => Err(problems),
     }
@@ -369,7 +375,7 @@ fn discard_page(
     Ok(DiscardPage {
         shell: frame.shell_in(permit, Some(Place::Board)),
         mix_id: mix.id.to_string(),
-        title: format!("{} {dilution}", mix.product_name),
+        title: format!("{} {dilution}", verdicts::mix_name(&mix)),
         tray_id: tray.id.to_string(),
         tray: tray.name.clone(),
         litres: numbers.volume(mix.charged_ul),

@@ -2,12 +2,12 @@
 
 use time::{Duration, OffsetDateTime};
 
-use super::actions::{may_mix, recipe};
+use super::actions::{may_mix_in, recipe};
 use super::pages::{Ground, read_mix};
 use super::views::{Cylinder, MixForm, Worksheet};
 use crate::error::{Error, Result};
 use crate::problem::Problem;
-use crate::products::{DilutionFigures, Product};
+use crate::products::{DilutionFigures, Place, Product};
 use crate::rights::Role;
 use crate::trays::views::Step;
 use crate::web::messages::bench as words;
@@ -28,8 +28,8 @@ pub(super) fn worksheet(
     let new = read_mix(form, ground.tray.id, numbers).map_err(Error::Invalid)?;
     let wrong = || Error::field("dilution", Problem::NotAChoice);
     let (product, figures) = ground.dilution(new.dilution_id).ok_or_else(wrong)?;
-    may_mix(product, role, figures.id)?;
-    let recipe = recipe(&ground.tray, product, figures, new.volume_ul)?;
+    may_mix_in(product, role, figures.id, &ground.vessel)?;
+    let recipe = recipe(&ground.vessel, product, figures, new.volume_ul)?;
     let total = numbers.volume(new.volume_ul);
     let concentrate = numbers.volume(recipe.concentrate_ul);
     let water = numbers.volume(recipe.water_ul);
@@ -55,7 +55,7 @@ pub(super) fn worksheet(
             step(
                 words::DEPTH,
                 words::over_floor(&total, &long, &short),
-                numbers.millimetres(recipe.depth_tenths_mm),
+                numbers.millimetres(recipe.depth_tenths_mm.unwrap_or_default()),
             ),
         ],
         concentrate,
@@ -90,7 +90,7 @@ fn takes(
 ) -> Vec<String> {
     let mut takes = Vec::new();
     for class in &ground.classes {
-        let mut all = figures.capacities.iter();
+        let mut all = figures.capacities_in(Place::Single);
         if let Some(figure) = all.find(|figure| figure.paper_class_id == class.id) {
             let sheets = i128::from(figure.sheets_per_litre_thousandths) * i128::from(volume_ul);
             let whole = i64::try_from(sheets / 1_000_000_000).unwrap_or(i64::MAX);

@@ -35,6 +35,14 @@ pub enum Notice {
         /// The lowest number of an entry that was named.
         first: Option<i64>,
     },
+    /// A spot test failed: prints that went through since the last good one may
+    /// not last.
+    PrintsInDoubt {
+        /// The number of the test's entry.
+        reading: i64,
+        /// The numbers of this person's notes.
+        notes: Vec<i64>,
+    },
 }
 
 /// A notice as it is kept; one of a kind that a newer program wrote is named only.

@@ -4,7 +4,7 @@ use serde::Serialize;
 use uuid::Uuid;
 
 use super::store;
-use super::{PaperClassSet, SheetSizeSet};
+use super::{PaperClassSet, SheetSizeSet, SilverFigures};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
@@ -39,6 +39,10 @@ pub struct NewPaperClass {
     pub name: String,
     /// Whether it is offered no more.
     pub is_retired: bool,
+    /// What is known of its silver.
+    pub silver: Option<SilverFigures>,
+    /// What a square metre carries into the next bath, in microlitres.
+    pub carry_over_ul_per_m2: Option<i64>,
 }
 
 /// Adds or changes a sheet size.
@@ -104,6 +108,8 @@ async fn write_paper_class(book: &mut Book<'_>, new: NewPaperClass) -> Result<()
         name: new.name,
         position,
         is_retired: new.is_retired,
+        silver: new.silver,
+        carry_over_ul_per_m2: new.carry_over_ul_per_m2,
     };
     book.append(&entry).await?;
     Ok(())

@@ -173,6 +173,8 @@ impl PaperClassIn {
             id,
             name,
             is_retired: self.is_retired,
+            silver: None,
+            carry_over_ul_per_m2: None,
         })
     }
 }

@@ -47,6 +47,8 @@ pub(super) fn read_class(form: &PapersForm, id: Option<Uuid>) -> Result<NewPaper
             id,
             name,
             is_retired: false,
+            silver: None,
+            carry_over_ul_per_m2: None,
         }),
         Err(problem) => Err(Problems::one("class_name", problem)),
     }
@@ -89,5 +91,7 @@ pub(super) fn class_retired(class: &PaperClass, is_retired: bool) -> NewPaperCla
         id: Some(class.id),
         name: class.name.clone(),
         is_retired,
+        silver: class.silver.clone(),
+        carry_over_ul_per_m2: class.carry_over_ul_per_m2,
     }
 }

@@ -15,6 +15,6 @@ mod store;
 pub mod views;
 
 pub use api::api;
-pub use entries::{PaperClassSet, SheetSizeSet};
+pub use entries::{PaperClassSet, SheetSizeSet, SilverFigures};
 pub use pages::pages;
 pub use store::{PaperClass, SheetSize, paper_classes, sheet_sizes};

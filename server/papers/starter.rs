@@ -44,6 +44,8 @@ pub async fn write(book: &mut Book<'_>) -> Result<()> {
             name: (*name).to_owned(),
             position,
             is_retired: false,
+            silver: None,
+            carry_over_ul_per_m2: None,
         };
         book.append(&entry).await?;
     }

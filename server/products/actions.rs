@@ -4,9 +4,9 @@ use serde::Serialize;
 use uuid::Uuid;
 
 use super::store;
-use super::{CapacityFigure, DilutionFigures, Kind, Product, ProductSet};
+pub use super::wanted::{NewDilution, NewProduct};
+use super::{DilutionFigures, Product};
 use crate::app::App;
-use crate::darkroom::incompatibility::Group;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{Book, Done, Key};
@@ -16,50 +16,6 @@ use crate::rights::KeepProducts;
 
 /// So many products a room keeps at most.
 const MOST: usize = 200;
-
-/// A product as somebody wants it.
-#[derive(Clone, Debug, Serialize)]
-pub struct NewProduct {
-    /// The one to change; nothing for a new one.
-    pub id: Option<Uuid>,
-    /// What people call it.
-    pub name: String,
-    /// Which bath it makes.
-    pub kind: Kind,
-    /// The groups that decide what it may be poured with.
-    pub groups: Vec<Group>,
-    /// Whether air uses it up.
-    pub oxidises: bool,
-    /// The depth the tray lives hold for, in tenths of a millimetre.
-    pub depth_reference_tenths_mm: i32,
-    /// Whether only a steward mixes it.
-    pub steward_only: bool,
-    /// H codes as supplied.
-    pub hazard_codes: Vec<String>,
-    /// P codes as supplied.
-    pub precaution_codes: Vec<String>,
-    /// The date of the safety data sheet on file.
-    pub data_sheet_on: Option<String>,
-    /// Whether it is offered no more.
-    pub is_retired: bool,
-    /// How it is used.
-    pub dilutions: Vec<NewDilution>,
-}
-
-/// A dilution as somebody wants it.
-#[derive(Clone, Debug, Serialize)]
-pub struct NewDilution {
-    /// N of 1+N, in thousandths.
-    pub parts_thousandths: i64,
-    /// How long it keeps in an open tray, in seconds.
-    pub tray_life_s: i64,
-    /// How long it keeps in a stoppered bottle, in seconds.
-    pub bottle_life_s: i64,
-    /// Where the lives come from.
-    pub life_basis: String,
-    /// How much paper a litre takes.
-    pub capacities: Vec<CapacityFigure>,
-}
 
 /// Adds or changes a product, with all its dilutions.
 ///
@@ -126,21 +82,9 @@ async fn write_product(book: &mut Book<'_>, new: NewProduct, which: Dilutions) -
         }
         Dilutions::AsTheyAre => old.map_or_else(Vec::new, |old| old.dilutions.clone()),
     };
-    let entry = ProductSet {
-        id: old.map_or_else(|| book.new_id(), |old| old.id),
-        version: old.map_or(1, |old| old.version + 1),
-        name: new.name,
-        kind: new.kind,
-        groups: new.groups,
-        oxidises: new.oxidises,
-        depth_reference_tenths_mm: new.depth_reference_tenths_mm,
-        steward_only: new.steward_only,
-        hazard_codes: new.hazard_codes,
-        precaution_codes: new.precaution_codes,
-        data_sheet_on: new.data_sheet_on,
-        is_retired: new.is_retired,
-        dilutions,
-    };
+    let id = old.map_or_else(|| book.new_id(), |old| old.id);
+    let version = old.map_or(1, |old| old.version + 1);
+    let entry = new.settled(id, version, dilutions);
     book.append(&entry).await?;
     Ok(())
 }
@@ -158,14 +102,8 @@ fn figured(
             return Err(Error::field("dilutions", Problem::NameTaken));
         }
         let same = old.and_then(|old| old.dilutions.iter().find(is_same));
-        dilutions.push(DilutionFigures {
-            id: same.map_or_else(|| book.new_id(), |same| same.id),
-            parts_thousandths: figures.parts_thousandths,
-            tray_life_s: figures.tray_life_s,
-            bottle_life_s: figures.bottle_life_s,
-            life_basis: figures.life_basis.clone(),
-            capacities: figures.capacities.clone(),
-        });
+        let id = same.map_or_else(|| book.new_id(), |same| same.id);
+        dilutions.push(figures.clone().settled(id));
     }
     Ok(dilutions)
 }

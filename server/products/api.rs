@@ -7,7 +7,7 @@ use utoipa::openapi::{ObjectBuilder, RefOr, Schema, Type};
 use uuid::Uuid;
 
 use super::actions::{self, NewDilution, NewProduct};
-use super::{CapacityFigure, DilutionFigures, Kind, Product, input, product, products};
+use super::{CapacityFigure, DilutionFigures, Kind, Place, Product, input, product, products};
 use crate::api::{By, Input, Made, Page, Paging, Route, Writing};
 use crate::darkroom::incompatibility::Group;
 use crate::error::{Error, Result};
@@ -237,6 +237,7 @@ impl ProductIn {
             data_sheet_on: problems.take("data_sheet_on", sheet).flatten(),
             is_retired: self.is_retired,
             dilutions: dilutions(self.dilutions, &mut problems),
+            ..NewProduct::named(String::new(), self.kind)
         };
         match problems.is_empty() {
             true => Ok(new),
@@ -281,6 +282,7 @@ impl DilutionIn {
             bottle_life_s,
             life_basis: life_basis.unwrap_or_default(),
             capacities: capacities(self.capacities, at, problems),
+            ..NewDilution::default()
         }
     }
 }
@@ -298,6 +300,7 @@ fn capacities(all: Vec<CapacityIn>, at: &str, problems: &mut Problems) -> Vec<Ca
         let basis = problems.take(format!("{at}.basis"), needed_note(&figure.basis));
         read.push(CapacityFigure {
             paper_class_id: id,
+            place: Place::Single,
             sheets_per_litre_thousandths: sheets.unwrap_or_default(),
             basis: basis.unwrap_or_default(),
         });

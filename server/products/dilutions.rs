@@ -5,7 +5,7 @@ use uuid::Uuid;
 
 use super::actions::{NewDilution, check_classes, write_next};
 use super::starter::COMMON_PRACTICE;
-use super::{CapacityFigure, DilutionFigures, Product, input, store};
+use super::{CapacityFigure, DilutionFigures, Place, Product, input, store};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
@@ -25,8 +25,9 @@ pub struct DilutionChange {
     pub dilution_id: Option<Uuid>,
     /// Its figures. Where nobody says where one comes from, a steward set it.
     pub figures: NewDilution,
-    /// Paper classes it takes no more; those that nobody names keep their figures.
-    pub cleared: Vec<Uuid>,
+    /// Paper classes it takes no more, and in which place; those that nobody names
+    /// keep their figures.
+    pub cleared: Vec<(Uuid, Place)>,
 }
 
 /// A dilution to take out.
@@ -98,13 +99,13 @@ fn settled(id: Uuid, old: Option<&DilutionFigures>, change: DilutionChange) -> D
         (old.tray_life_s, old.bottle_life_s) != (wanted.tray_life_s, wanted.bottle_life_s)
     });
     let kept = there.iter().filter(|figure| {
-        let class = figure.paper_class_id;
-        let mut named = wanted.capacities.iter().map(|each| each.paper_class_id);
-        !change.cleared.contains(&class) && named.all(|each| each != class)
+        let cleared = (figure.paper_class_id, figure.place);
+        let mut named = wanted.capacities.iter();
+        !change.cleared.contains(&cleared) && !named.any(|each| is_of_one(each, figure))
     });
     let kept: Vec<CapacityFigure> = kept.cloned().collect();
     let capacities = wanted.capacities.into_iter().map(|figure| {
-        let is_same_class = |old: &&CapacityFigure| old.paper_class_id == figure.paper_class_id;
+        let is_same_class = |old: &&CapacityFigure| is_of_one(old, &figure);
         let is_changed = there.iter().find(is_same_class).is_some_and(|old| {
             old.sheets_per_litre_thousandths != figure.sheets_per_litre_thousandths
         });
@@ -113,14 +114,18 @@ fn settled(id: Uuid, old: Option<&DilutionFigures>, change: DilutionChange) -> D
             ..figure
         }
     });
-    DilutionFigures {
-        id,
-        parts_thousandths: wanted.parts_thousandths,
-        tray_life_s: wanted.tray_life_s,
-        bottle_life_s: wanted.bottle_life_s,
+    let capacities = capacities.chain(kept).collect();
+    let settled = NewDilution {
         life_basis: basis(wanted.life_basis, is_life_changed),
-        capacities: capacities.chain(kept).collect(),
-    }
+        capacities,
+        ..wanted
+    };
+    settled.settled(id)
+}
+
+/// Whether both are of one paper class in one place.
+fn is_of_one(one: &CapacityFigure, other: &CapacityFigure) -> bool {
+    (one.paper_class_id, one.place) == (other.paper_class_id, other.place)
 }
 
 fn basis(typed: String, is_changed: bool) -> String {

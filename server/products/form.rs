@@ -6,7 +6,7 @@ use super::actions::{NewDilution, NewProduct};
 use super::dilutions::DilutionChange;
 use super::entries::group_text;
 use super::views::{CapacityField, DilutionForm, ProductForm};
-use super::{CapacityFigure, DilutionFigures, Kind, Product, input, parse_group};
+use super::{CapacityFigure, DilutionFigures, Kind, Place, Product, input, parse_group};
 use crate::darkroom::incompatibility::Group;
 use crate::error::Result;
 use crate::input::{date, name, note};
@@ -92,7 +92,7 @@ pub(super) fn read_product(
         precaution_codes: precautions.unwrap_or_default(),
         data_sheet_on: sheet.flatten(),
         is_retired: old.is_some_and(|old| old.is_retired),
-        dilutions: Vec::new(),
+        ..old.map_or_else(|| NewProduct::named(String::new(), kind), NewProduct::like)
     })
 }
 
@@ -193,6 +193,7 @@ pub(super) fn read_dilution(
                     bottle_life_s,
                     life_basis,
                     capacities,
+                    ..NewDilution::default()
                 },
                 cleared,
             })
@@ -205,14 +206,14 @@ fn read_capacities(
     fields: &[CapacityField],
     numbers: Numbers,
     problems: &mut Problems,
-) -> (Vec<CapacityFigure>, Vec<Uuid>) {
+) -> (Vec<CapacityFigure>, Vec<(Uuid, Place)>) {
     let (mut read, mut cleared) = (Vec::new(), Vec::new());
     for (index, field) in fields.iter().enumerate() {
         let at = format!("capacity-{index}");
         let class = problems.take(at.clone(), read_id(&field.paper_class));
         let basis = problems.take(format!("basis-{index}"), note(&field.basis));
         if field.capacity.trim().is_empty() {
-            cleared.extend(class);
+            cleared.extend(class.map(|class| (class, Place::Single)));
             continue;
         }
         let sheets = numbers.read_thousandths(&field.capacity);
@@ -221,6 +222,7 @@ fn read_capacities(
         if let (Some(paper_class_id), Some(basis), Some(sheets)) = (class, basis, sheets) {
             read.push(CapacityFigure {
                 paper_class_id,
+                place: Place::Single,
                 sheets_per_litre_thousandths: sheets,
                 basis,
             });

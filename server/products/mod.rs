@@ -17,9 +17,13 @@ mod statements;
 mod store;
 /// Its pages, as templates want them.
 pub mod views;
+mod wanted;
 
 pub use api::api;
-pub use entries::{CapacityFigure, DilutionFigures, Kind, ProductSet, parse_group};
+pub use entries::{
+    CapacityFigure, DilutionFigures, Form, Kind, Place, ProductSet, TimePoint,
+    WATER_WARMEST_TENTHS_CELSIUS, group_text, parse_group,
+};
 pub use pages::pages;
 pub(crate) use statements::text as statement;
 pub use store::{Product, groups, product, products};

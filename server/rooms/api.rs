@@ -240,6 +240,7 @@ impl SettingsIn {
                 eyewash: said.eyewash,
                 data_sheets: said.data_sheets,
             },
+            ..Settings::starting(String::new(), String::new(), String::new())
         })
     }
 }

@@ -115,6 +115,7 @@ pub(super) fn read_settings(form: &SettingsForm, numbers: Numbers) -> Result<Set
             eyewash: form.eyewash.clone(),
             data_sheets: form.data_sheets.clone(),
         },
+        ..Settings::starting(String::new(), String::new(), String::new())
     };
     match check(settings) {
         Ok(settings) if problems.is_empty() => Ok(settings),

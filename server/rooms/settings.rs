@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::darkroom::silver::{SECOND_BATH_SHARE, SHIFTS};
 use crate::error::{Error, Result};
 use crate::web::dates::Zone;
 use crate::web::lengths::Lengths;
@@ -146,6 +147,35 @@ pub struct Settings {
     pub hazard_rules: HazardRules,
     /// What its emergency page says.
     pub emergency: Emergency,
+    /// Whether a bath's temperature is to be taken every few hours.
+    #[serde(default)]
+    pub is_unheated: bool,
+    /// How often a second fixer moves up before both are replaced.
+    #[serde(default = "fixer_shifts")]
+    pub fixer_shifts: i32,
+    /// The share of a pass that the second of two fixers gains, in parts per billion.
+    #[serde(default = "second_bath_ppb")]
+    pub second_bath_ppb: i64,
+    /// The alkali of the developer that prints carry over; none where nobody said,
+    /// and then a stop bath counts by its capacity alone.
+    #[serde(default)]
+    pub alkali_meq_per_litre: Option<i32>,
+    /// The silver of a roll of film; none where nobody said.
+    #[serde(default)]
+    pub silver_mg_per_roll: Option<i64>,
+    /// The share of it that stays in the film, in parts per billion; none where nobody said.
+    #[serde(default)]
+    pub film_kept_ppb: Option<i64>,
+}
+
+/// From memory, as [`SHIFTS`] says.
+fn fixer_shifts() -> i32 {
+    i32::try_from(SHIFTS).unwrap_or(i32::MAX)
+}
+
+/// From memory, as [`SECOND_BATH_SHARE`] says.
+fn second_bath_ppb() -> i64 {
+    SECOND_BATH_SHARE.get()
 }
 
 impl Settings {
@@ -191,6 +221,12 @@ impl Settings {
             late_note_minutes: 7 * 24 * 60,
             hazard_rules: HazardRules::Clp,
             emergency: Emergency::default(),
+            is_unheated: false,
+            fixer_shifts: fixer_shifts(),
+            second_bath_ppb: second_bath_ppb(),
+            alkali_meq_per_litre: None,
+            silver_mg_per_roll: None,
+            film_kept_ppb: None,
         }
     }
 }

@@ -123,7 +123,8 @@ pub async fn settings_and_seq(tx: &mut RoomTx) -> Result<(Settings, i64)> {
             opens as "opens: Vec<Option<i32>>", closes as "closes: Vec<Option<i32>>",
             people_limit, test_first_ppb, late_note_minutes, hazard_rules,
             emergency_number, poison_centre, address, contacts, eyewash, data_sheets,
-            seq
+            is_unheated, fixer_shifts, second_bath_ppb, alkali_meq_per_litre,
+            silver_mg_per_roll, film_kept_ppb, seq
         from room_setting
         where room_id = $1
         "#,
@@ -152,6 +153,12 @@ pub async fn settings_and_seq(tx: &mut RoomTx) -> Result<(Settings, i64)> {
             eyewash: row.eyewash,
             data_sheets: row.data_sheets,
         },
+        is_unheated: row.is_unheated,
+        fixer_shifts: row.fixer_shifts,
+        second_bath_ppb: row.second_bath_ppb,
+        alkali_meq_per_litre: row.alkali_meq_per_litre,
+        silver_mg_per_roll: row.silver_mg_per_roll,
+        film_kept_ppb: row.film_kept_ppb,
     };
     Ok((settings, row.seq))
 }
@@ -226,6 +233,33 @@ pub(super) async fn set_settings(tx: &mut RoomTx, settings: &Settings, seq: i64)
         emergency.eyewash,
         emergency.data_sheets,
         seq
+    )
+    .execute(tx.db())
+    .await?;
+    set_bench_settings(tx, settings).await
+}
+
+/// What of the settings the baths are judged by.
+async fn set_bench_settings(tx: &mut RoomTx, settings: &Settings) -> Result<()> {
+    let room = tx.room();
+    sqlx::query!(
+        r#"
+        update room_setting
+        set is_unheated = $2,
+            fixer_shifts = $3,
+            second_bath_ppb = $4,
+            alkali_meq_per_litre = $5,
+            silver_mg_per_roll = $6,
+            film_kept_ppb = $7
+        where room_id = $1
+        "#,
+        room,
+        settings.is_unheated,
+        settings.fixer_shifts,
+        settings.second_bath_ppb,
+        settings.alkali_meq_per_litre,
+        settings.silver_mg_per_roll,
+        settings.film_kept_ppb
     )
     .execute(tx.db())
     .await?;

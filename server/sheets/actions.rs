@@ -4,14 +4,21 @@ use serde::Serialize;
 use time::Duration;
 use uuid::Uuid;
 
-use super::store;
-use super::{NewNote, NoteUndone};
+use super::brought::{self, Load, Running};
+use super::compose::store::{Stood, stood};
+use super::compose::{Item, check_time, compose, worn};
+use super::store::{self, Pass};
+use super::{FilmNoted, NewNote, NoteUndone, wear};
 use crate::app::App;
+use crate::clock::{micros, moment};
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{Book, Done, Key};
+use crate::mixes::RULES;
 use crate::problem::Problem;
-use crate::rights::{NoteSheets, Role, UndoNote};
+use crate::products::Kind;
+use crate::rights::{CorrectNote, NoteSheets, Role, UndoNote};
+use crate::rooms;
 
 /// So long a member may take back a note of their own.
 pub const UNDO: Duration = Duration::minutes(10);
@@ -56,30 +63,176 @@ async fn write_undo(book: &mut Book<'_>, role: Role, undo: Undo) -> Result<()> {
     let pass = store::pass(book.tx(), undo.pass_id).await?;
     let pass = pass.ok_or(Error::NotFound)?;
     let is_own = book.actor() == Some(pass.person_id);
-    if pass.reversed_by.is_some() {
-        return Err(Error::Refused(Problem::AlreadyUndone));
-    }
     match role {
         Role::Steward if !is_own && undo.reason.is_empty() => {
             return Err(Error::field("reason", Problem::Missing));
         }
         Role::Steward => {}
         _ if !is_own => return Err(Error::Forbidden),
-        _ if book.now() > pass.recorded_at + UNDO => {
+        _ if pass.reversed_by.is_none() && book.now() > pass.recorded_at + UNDO => {
             return Err(Error::Refused(Problem::UndoTimeOver {
                 minutes: UNDO.whole_minutes(),
             }));
         }
         _ => {}
     }
+    take_back(book, &pass, undo.reason).await
+}
+
+/// Writes what takes a note back, each wear off the mix its liquid is in now.
+async fn take_back(book: &mut Book<'_>, pass: &Pass, reason: String) -> Result<()> {
+    if pass.reversed_by.is_some() {
+        return Err(Error::Refused(Problem::AlreadyUndone));
+    }
+    let mut wear = store::wear_of(book.tx(), pass.seq).await?;
+    for worn in &mut wear {
+        worn.mix_id = store::present_mix(book.tx(), worn.mix_id).await?;
+    }
     let entry = NoteUndone {
         pass_id: pass.id,
         pass_seq: pass.seq,
         line_id: pass.line_id,
         person_id: pass.person_id,
-        wear: store::wear_of(book.tx(), pass.seq).await?,
-        reason: undo.reason,
+        wear,
+        reason,
     };
     book.append(&entry).await?;
+    Ok(())
+}
+
+/// A note as it should have been.
+#[derive(Clone, Debug, Serialize)]
+pub struct Correction {
+    /// The note.
+    pub corrected_pass_id: Uuid,
+    /// What class of paper.
+    pub paper_class_id: Uuid,
+    /// What size.
+    pub sheet_size_id: Uuid,
+    /// How many.
+    pub sheets: u32,
+    /// Why.
+    pub reason: String,
+}
+
+/// Corrects somebody's note of sheets: takes it back and notes the right figures
+/// for the same person, line and time.
+///
+/// # Errors
+/// None of that id, a note of film, one taken back before; no reason.
+pub async fn correct(
+    app: &App,
+    permit: &Permit<CorrectNote>,
+    key: Key,
+    wanted: Correction,
+) -> Result<Done> {
+    permit
+        .write(app, key, &wanted.clone(), move |book| {
+            Box::pin(async move { write_correction(book, wanted).await })
+        })
+        .await
+}
+
+async fn write_correction(book: &mut Book<'_>, wanted: Correction) -> Result<()> {
+    if wanted.reason.is_empty() {
+        return Err(Error::field("reason", Problem::Missing));
+    }
+    let pass = store::pass(book.tx(), wanted.corrected_pass_id).await?;
+    let pass = pass.filter(|pass| !pass.is_film).ok_or(Error::NotFound)?;
+    take_back(book, &pass, wanted.reason).await?;
+    let note = NewNote {
+        line_id: pass.line_id,
+        paper_class_id: wanted.paper_class_id,
+        sheet_size_id: wanted.sheet_size_id,
+        sheets: Some(wanted.sheets),
+        is_toned: store::was_toned(book.tx(), pass.seq).await?,
+        is_without_tray: true,
+        happened_at_us: Some(micros(pass.happened_at)),
+    };
+    let item = Item {
+        note: &note,
+        person_id: pass.person_id,
+        pass_id: book.new_id(),
+        sheets: wanted.sheets,
+        is_correction: true,
+    };
+    let now = book.now();
+    let composed = compose(book.tx(), now, &[item]).await?.pop();
+    let composed = composed.ok_or_else(|| Error::fault("no entry for a note"))??;
+    book.append_at(composed.happened_at, &composed.entry)
+        .await?;
+    Ok(())
+}
+
+/// Rolls of film as somebody noted them.
+#[derive(Clone, Copy, Debug, Serialize)]
+pub struct NewFilm {
+    /// The line whose fixer they went through.
+    pub line_id: Uuid,
+    /// How many rolls.
+    pub rolls: u32,
+    /// When, where that was not just now: microseconds since 1970.
+    pub happened_at_us: Option<i64>,
+}
+
+/// Notes rolls of film that were fixed.
+///
+/// # Errors
+/// A line without a fixer, or one whose fixer takes paper only.
+pub async fn note_film(
+    app: &App,
+    permit: &Permit<NoteSheets>,
+    key: Key,
+    new: NewFilm,
+) -> Result<Done> {
+    permit
+        .write(app, key, &new, move |book| {
+            Box::pin(async move { write_film(book, new).await })
+        })
+        .await
+}
+
+async fn write_film(book: &mut Book<'_>, new: NewFilm) -> Result<()> {
+    let settings = rooms::settings(book.tx()).await?;
+    let person_id = book.actor().ok_or(Error::Unauthenticated)?;
+    let at = new.happened_at_us.map(moment);
+    if let Some(at) = at {
+        check_time(at, book.now(), settings.late_note_minutes)?;
+    }
+    let when = at.unwrap_or(book.now());
+    // Film has no class: the fixers of the line are what counts.
+    let stood = stood(book.tx(), &[new.line_id], &[Uuid::nil()], &[when]).await?;
+    let is_fixer = |bath: &&Stood| bath.kind == Some(Kind::Fixer);
+    let fixers: Vec<&Stood> = stood.iter().filter(is_fixer).collect();
+    if fixers.is_empty() {
+        return Err(Error::field("line", Problem::NothingStoodThere));
+    }
+    let pass = brought::Pass {
+        load: Load::Rolls(
+            new.rolls,
+            settings.silver_mg_per_roll.zip(settings.film_kept_ppb),
+        ),
+        silver: None,
+        carry_over_ul_per_m2: None,
+        alkali_meq_per_litre: None,
+        second_bath_ppb: settings.second_bath_ppb,
+    };
+    let wear = worn(&pass, &fixers, &mut Running::default(), true, |bath| {
+        let figures = bath.figures()?;
+        let capacity = figures.and_then(|figures| figures.film_rolls_per_litre_thousandths);
+        let product = || bath.product.clone().unwrap_or_default();
+        let capacity = capacity
+            .ok_or_else(|| Error::field("line", Problem::PaperOnly { product: product() }))?;
+        Ok((capacity, wear::of_rolls(new.rolls, capacity)?))
+    })?;
+    let entry = FilmNoted {
+        rules: RULES,
+        pass_id: book.new_id(),
+        line_id: new.line_id,
+        person_id,
+        rolls: new.rolls,
+        wear,
+    };
+    book.append_at(at, &entry).await?;
     Ok(())
 }

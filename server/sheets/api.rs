@@ -41,12 +41,16 @@ pub struct NoteOut {
     pub line_name: String,
     /// Who printed.
     pub person_id: Uuid,
-    /// The paper class's name.
-    pub paper_class: String,
-    /// The sheet size's name.
-    pub sheet_size: String,
-    /// How many.
+    /// The paper class's name, nothing for film.
+    pub paper_class: Option<String>,
+    /// The sheet size's name, nothing for film.
+    pub sheet_size: Option<String>,
+    /// How many sheets, or rolls of film.
     pub sheets: i32,
+    /// Whether it was film.
+    pub is_film: bool,
+    /// Whether nobody counted and the number is the usual one.
+    pub is_estimated: bool,
     /// When.
     #[schema(format = DateTime)]
     pub happened_at: String,
@@ -68,6 +72,8 @@ impl NoteOut {
             paper_class: pass.paper_class,
             sheet_size: pass.sheet_size,
             sheets: pass.sheets,
+            is_film: pass.is_film,
+            is_estimated: pass.is_estimated,
             happened_at: moment_text(pass.happened_at)?,
             recorded_at: moment_text(pass.recorded_at)?,
             reversed_by: pass.reversed_by,
@@ -127,7 +133,9 @@ impl NoteIn {
                 line_id: self.line_id,
                 paper_class_id: self.paper_class_id,
                 sheet_size_id: self.sheet_size_id,
-                sheets,
+                sheets: Some(sheets),
+                is_toned: false,
+                is_without_tray: false,
                 happened_at_us: at.map(micros),
             }),
             _ => Err(Error::Invalid(problems)),

@@ -1,5 +1,7 @@
 //! From what somebody noted to the entry that says what it did.
 
+pub(super) mod store;
+
 use std::sync::Arc;
 
 use serde::Serialize;
@@ -7,7 +9,8 @@ use sha2::{Digest, Sha256};
 use time::{Duration, OffsetDateTime};
 use uuid::Uuid;
 
-use super::store::{self, Ground, Stood};
+use self::store::{Ground, Stood};
+use super::brought::{Load, Pass, Running, brought, pair_of};
 use super::{Noted, Wear, wear};
 use crate::clock::micros;
 use crate::database::RoomTx;
@@ -15,6 +18,7 @@ use crate::error::{Error, Result};
 use crate::logbook::{Asked, Composed, Grouped};
 use crate::mixes::RULES;
 use crate::problem::Problem;
+use crate::products::Kind;
 
 /// A clock may run ahead by so much.
 const AHEAD: Duration = Duration::minutes(2);
@@ -28,8 +32,12 @@ pub struct NewNote {
     pub paper_class_id: Uuid,
     /// What size.
     pub sheet_size_id: Uuid,
-    /// How many.
-    pub sheets: u32,
+    /// How many; nothing where nobody counted.
+    pub sheets: Option<u32>,
+    /// Whether they were toned, where the line has a toner.
+    pub is_toned: bool,
+    /// Whether it is noted even where nothing recorded stood in the line then.
+    pub is_without_tray: bool,
     /// When, where that was not just now: microseconds since 1970.
     pub happened_at_us: Option<i64>,
 }
@@ -48,41 +56,76 @@ impl Grouped for NewNote {
         now: OffsetDateTime,
         items: &[(Asked, Arc<Self>)],
     ) -> Result<Vec<Result<Composed<Noted>>>> {
-        let column = |pick: fn(&Self) -> Uuid| -> Vec<Uuid> {
-            items.iter().map(|(_, note)| pick(note)).collect()
-        };
-        let lines = column(|note| note.line_id);
-        let sizes = column(|note| note.sheet_size_id);
-        let classes = column(|note| note.paper_class_id);
-        let times: Vec<OffsetDateTime> = items
-            .iter()
-            .map(|(_, note)| note.happened_at().unwrap_or(now))
-            .collect();
-        let grounds = store::grounds(tx, &lines, &sizes, &classes).await?;
-        let stood = store::stood(tx, &lines, &classes, &times).await?;
-        if grounds.len() != items.len() {
-            return Err(Error::fault("the room has no settings"));
+        let mut asked = Vec::new();
+        for (asking, note) in items {
+            let person_id = asking.actor.ok_or(Error::Unauthenticated)?;
+            let sheets = match note.sheets {
+                Some(sheets) => sheets,
+                None => store::usual_sheets(tx, person_id).await?,
+            };
+            asked.push(Item {
+                note,
+                person_id,
+                pass_id: pass_id(asking)?,
+                sheets,
+                is_correction: false,
+            });
         }
-        Ok(items
-            .iter()
-            .zip(&grounds)
-            .map(|((asked, note), ground)| {
-                let stood = stood.iter().filter(|stood| stood.item == ground.item);
-                compose_one(asked, note, ground, &stood.collect::<Vec<_>>(), now)
-            })
-            .collect())
+        compose(tx, now, &asked).await
     }
 }
 
+/// A note with what its asking adds.
+pub(super) struct Item<'n> {
+    pub(super) note: &'n NewNote,
+    pub(super) person_id: Uuid,
+    pub(super) pass_id: Uuid,
+    pub(super) sheets: u32,
+    /// Whether a steward sets an old note right: then it may be as old as it is.
+    pub(super) is_correction: bool,
+}
+
+/// The entries of some notes, in their order, each as if those before it were written.
+pub(super) async fn compose(
+    tx: &mut RoomTx,
+    now: OffsetDateTime,
+    items: &[Item<'_>],
+) -> Result<Vec<Result<Composed<Noted>>>> {
+    let column = |pick: fn(&NewNote) -> Uuid| -> Vec<Uuid> {
+        items.iter().map(|item| pick(item.note)).collect()
+    };
+    let lines = column(|note| note.line_id);
+    let sizes = column(|note| note.sheet_size_id);
+    let classes = column(|note| note.paper_class_id);
+    let times: Vec<OffsetDateTime> = items
+        .iter()
+        .map(|item| item.note.happened_at().unwrap_or(now))
+        .collect();
+    let grounds = store::grounds(tx, &lines, &sizes, &classes).await?;
+    let stood = store::stood(tx, &lines, &classes, &times).await?;
+    if grounds.len() != items.len() {
+        return Err(Error::fault("the room has no settings"));
+    }
+    let mut running = Running::default();
+    Ok(items
+        .iter()
+        .zip(&grounds)
+        .map(|(item, ground)| {
+            let stood = stood.iter().filter(|stood| stood.item == ground.item);
+            compose_one(item, ground, &stood.collect::<Vec<_>>(), now, &mut running)
+        })
+        .collect())
+}
+
 fn compose_one(
-    asked: &Asked,
-    note: &NewNote,
+    item: &Item<'_>,
     ground: &Ground,
     stood: &[&Stood],
     now: OffsetDateTime,
+    running: &mut Running,
 ) -> Result<Composed<Noted>> {
-    let person_id = asked.actor.ok_or(Error::Unauthenticated)?;
-    if let Some(at) = note.happened_at() {
+    let note = item.note;
+    if let Some(at) = note.happened_at().filter(|_| !item.is_correction) {
         check_time(at, now, ground.late_note_minutes)?;
     }
     if !ground.has_line {
@@ -94,24 +137,45 @@ fn compose_one(
     let (Some(long), Some(short)) = (ground.long_tenths_mm, ground.short_tenths_mm) else {
         return Err(Error::field("sheet_size", Problem::NotAChoice));
     };
-    if stood.is_empty() {
+    if stood.is_empty() && !note.is_without_tray {
         return Err(Error::field("line", Problem::NothingStoodThere));
     }
+    let met = |bath: &&&Stood| note.is_toned || bath.kind != Some(Kind::Toner);
+    let baths: Vec<&Stood> = stood.iter().filter(met).copied().collect();
+    let pass = Pass {
+        load: Load::Sheets(item.sheets, wear::area((long, short))?),
+        silver: ground.silver.as_ref(),
+        carry_over_ul_per_m2: ground.carry_over_ul_per_m2,
+        alkali_meq_per_litre: ground.alkali_meq_per_litre,
+        second_bath_ppb: ground.second_bath_ppb,
+    };
+    let worn = worn(&pass, &baths, running, false, |bath| {
+        let figure = bath
+            .sheets_per_litre_thousandths
+            .ok_or_else(|| no_figure(bath))?;
+        Ok((figure, wear::of_sheets(item.sheets, (long, short), figure)?))
+    })?;
     Ok(Composed {
         happened_at: note.happened_at(),
         entry: Noted {
             rules: RULES,
-            pass_id: pass_id(asked)?,
+            pass_id: item.pass_id,
             line_id: note.line_id,
-            person_id,
+            person_id: item.person_id,
             paper_class_id: note.paper_class_id,
             sheet_size_id: note.sheet_size_id,
             long_tenths_mm: long,
             short_tenths_mm: short,
-            sheets: note.sheets,
-            wear: worn(note.sheets, long, short, stood)?,
+            sheets: item.sheets,
+            is_estimated: note.sheets.is_none(),
+            wear: worn,
         },
     })
+}
+
+fn no_figure(bath: &Stood) -> Error {
+    let product = bath.product.clone().unwrap_or_default();
+    Error::field("paper_class", Problem::NoCapacity { product })
 }
 
 /// The note's id, drawn from its key: the same note sent twice is one note.
@@ -128,7 +192,7 @@ fn pass_id(asked: &Asked) -> Result<Uuid> {
     Ok(uuid::Builder::from_custom_bytes(bytes).into_uuid())
 }
 
-fn check_time(at: OffsetDateTime, now: OffsetDateTime, late_minutes: i32) -> Result<()> {
+pub(super) fn check_time(at: OffsetDateTime, now: OffsetDateTime, late_minutes: i32) -> Result<()> {
     if micros(at) > micros(now + AHEAD) {
         return Err(Error::field("happened_at", Problem::InTheFuture));
     }
@@ -143,24 +207,37 @@ fn check_time(at: OffsetDateTime, now: OffsetDateTime, late_minutes: i32) -> Res
     Ok(())
 }
 
-/// What the sheets use up of each mix. A bath that no paper class uses up is
-/// left alone; one that has figures for other classes only refuses this one.
-fn worn(sheets: u32, long: i32, short: i32, stood: &[&Stood]) -> Result<Vec<Wear>> {
+/// What a pass does to each bath it went through. A bath that no paper uses up is
+/// worn by nothing, but may still take something up; one that has figures for
+/// other classes only refuses this one. `full` is the capacity, and what the pass
+/// spends of the bath where it counts in full.
+pub(super) fn worn(
+    pass: &Pass<'_>,
+    baths: &[&Stood],
+    running: &mut Running,
+    is_film: bool,
+    full: impl Fn(&Stood) -> Result<(i64, i64)>,
+) -> Result<Vec<Wear>> {
+    let second = pair_of(baths).map(|(_, second)| second);
+    let brought = brought(pass, baths, running)?;
     let mut worn = Vec::new();
-    for stood in stood.iter().filter(|stood| stood.is_worn) {
-        let figure = stood.sheets_per_litre_thousandths.ok_or_else(|| {
-            Error::field(
-                "paper_class",
-                Problem::NoCapacity {
-                    product: stood.product.clone(),
-                },
-            )
-        })?;
+    for (at, (bath, brought)) in baths.iter().zip(brought).enumerate() {
+        let is_worn = bath.is_worn || is_film;
+        if !is_worn && brought.is_none() {
+            continue;
+        }
+        let (capacity, spent_nl) = match is_worn {
+            true => full(bath)?,
+            false => (0, 0),
+        };
+        let share_ppb = (second == Some(at)).then_some(pass.second_bath_ppb);
         worn.push(Wear {
-            mix_id: stood.mix_id,
-            tray_id: stood.tray_id,
-            sheets_per_litre_thousandths: figure,
-            spent_nl: wear::spent_nl(sheets, (long, short), figure)?,
+            mix_id: bath.mix_id,
+            tray_id: bath.tray_id,
+            sheets_per_litre_thousandths: capacity,
+            spent_nl: wear::share(spent_nl, share_ppb)?,
+            share_ppb,
+            brought,
         });
     }
     Ok(worn)

@@ -1,9 +1,11 @@
 //! Entries about notes of sheets.
 
+mod store;
+
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
-use super::{store, wear};
+use super::wear;
 use crate::database::RoomTx;
 use crate::error::Result;
 use crate::logbook::{About, Entry, Placed, SeenBy};
@@ -29,7 +31,32 @@ pub struct Noted {
     pub short_tenths_mm: i32,
     /// How many.
     pub sheets: u32,
+    /// Whether nobody counted and the number is the usual one.
+    #[serde(default, skip_serializing_if = "is_no")]
+    pub is_estimated: bool,
     /// What that used up, mix by mix.
+    pub wear: Vec<Wear>,
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde asks by reference")]
+const fn is_no(claim: &bool) -> bool {
+    !*claim
+}
+
+/// Rolls of film went through the fixer of a line.
+#[derive(Clone, Debug, Deserialize, Eq, PartialEq, Serialize)]
+pub struct FilmNoted {
+    /// The rules it is folded by.
+    pub rules: u16,
+    /// The note.
+    pub pass_id: Uuid,
+    /// The line.
+    pub line_id: Uuid,
+    /// Who fixed them.
+    pub person_id: Uuid,
+    /// How many.
+    pub rolls: u32,
+    /// What that used up, mix by mix; capacities are rolls a litre.
     pub wear: Vec<Wear>,
 }
 
@@ -44,6 +71,28 @@ pub struct Wear {
     pub sheets_per_litre_thousandths: i64,
     /// What was used up, in nanolitres.
     pub spent_nl: i64,
+    /// The share of a pass that counts here, in parts per billion: the second of
+    /// two fixing baths takes a part of it; nothing where it counts in full.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub share_ppb: Option<i64>,
+    /// What prints brought and took, where that is estimated.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub brought: Option<Brought>,
+}
+
+/// What prints brought into a mix and took out of it, by estimate.
+#[derive(Clone, Copy, Debug, Default, Deserialize, Eq, PartialEq, Serialize)]
+pub struct Brought {
+    /// Silver in micrograms, what was carried out taken off: least, usual, most.
+    pub silver_ug: [i64; 3],
+    /// Bromide in micrograms.
+    pub bromide_ug: i64,
+    /// Alkali in nano-equivalents.
+    pub alkali_neq: i64,
+    /// Solution carried out, in microlitres.
+    pub carried_out_ul: i64,
+    /// Solution of the bath before carried in, in microlitres.
+    pub received_ul: i64,
 }
 
 impl Wear {
@@ -60,13 +109,7 @@ impl Entry for Noted {
     const SEEN_BY: SeenBy = SeenBy::Everyone;
 
     fn about(&self) -> Vec<About> {
-        let mut about = vec![
-            About::new("pass", self.pass_id),
-            About::new("line", self.line_id),
-            About::new("person", self.person_id),
-        ];
-        about.extend(self.wear.iter().flat_map(Wear::about));
-        about
+        about(self.pass_id, self.line_id, self.person_id, &self.wear)
     }
 
     async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {
@@ -75,22 +118,57 @@ impl Entry for Noted {
 
     /// The wear it stored, computed again from sheets, sides and capacity.
     fn recheck(&self) -> Result<Option<String>> {
-        for wear in &self.wear {
-            let again = wear::spent_nl(
-                self.sheets,
-                (self.long_tenths_mm, self.short_tenths_mm),
-                wear.sheets_per_litre_thousandths,
-            )?;
-            if again != wear.spent_nl {
-                let stored = wear.spent_nl;
-                let mix = wear.mix_id;
-                return Ok(Some(format!(
-                    "it wears mix {mix} by {stored} nl where its own figures give {again} nl"
-                )));
-            }
-        }
-        Ok(None)
+        let sides = (self.long_tenths_mm, self.short_tenths_mm);
+        recheck(&self.wear, |capacity| {
+            wear::of_sheets(self.sheets, sides, capacity)
+        })
     }
+}
+
+impl Entry for FilmNoted {
+    const KIND: &'static str = "film_noted";
+    const SEEN_BY: SeenBy = SeenBy::Everyone;
+
+    fn about(&self) -> Vec<About> {
+        about(self.pass_id, self.line_id, self.person_id, &self.wear)
+    }
+
+    async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {
+        store::insert_films(tx, placed).await
+    }
+
+    /// The wear it stored, computed again from rolls and capacity.
+    fn recheck(&self) -> Result<Option<String>> {
+        recheck(&self.wear, |capacity| wear::of_rolls(self.rolls, capacity))
+    }
+}
+
+fn about(pass: Uuid, line: Uuid, person: Uuid, wear: &[Wear]) -> Vec<About> {
+    let mut about = vec![
+        About::new("pass", pass),
+        About::new("line", line),
+        About::new("person", person),
+    ];
+    about.extend(wear.iter().flat_map(Wear::about));
+    about
+}
+
+fn recheck(all: &[Wear], full: impl Fn(i64) -> Result<i64>) -> Result<Option<String>> {
+    // What nothing uses up has no capacity to work with.
+    for wear in all
+        .iter()
+        .filter(|wear| wear.sheets_per_litre_thousandths > 0)
+    {
+        let again = wear::share(full(wear.sheets_per_litre_thousandths)?, wear.share_ppb)?;
+        if again != wear.spent_nl {
+            let stored = wear.spent_nl;
+            let mix = wear.mix_id;
+            return Ok(Some(format!(
+                "it wears mix {mix} by {stored} nl where its own figures give {again} nl"
+            )));
+        }
+    }
+    Ok(None)
 }
 
 /// A note was taken back.
@@ -115,13 +193,7 @@ impl Entry for NoteUndone {
     const SEEN_BY: SeenBy = SeenBy::Everyone;
 
     fn about(&self) -> Vec<About> {
-        let mut about = vec![
-            About::new("pass", self.pass_id),
-            About::new("line", self.line_id),
-            About::new("person", self.person_id),
-        ];
-        about.extend(self.wear.iter().flat_map(Wear::about));
-        about
+        about(self.pass_id, self.line_id, self.person_id, &self.wear)
     }
 
     async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {

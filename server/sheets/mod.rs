@@ -6,6 +6,7 @@
 
 pub mod actions;
 pub mod api;
+mod brought;
 mod compose;
 mod entries;
 pub mod input;
@@ -17,6 +18,6 @@ mod wear;
 
 pub use api::api;
 pub use compose::NewNote;
-pub use entries::{NoteUndone, Noted, Wear};
+pub use entries::{Brought, FilmNoted, NoteUndone, Noted, Wear};
 pub use pages::pages;
 pub use store::{Pass, WornByClass, pass, pass_at, passes, worn_by_class};

@@ -192,7 +192,9 @@ fn read(form: &NoteSheetsForm, when: When) -> Result<(NewNote, Adjusted), Proble
                 line_id,
                 paper_class_id,
                 sheet_size_id,
-                sheets,
+                sheets: Some(sheets),
+                is_toned: false,
+                is_without_tray: false,
                 happened_at_us: when.map(|(at, _)| micros(at)),
             };
             Ok((note, when.map_or(Adjusted::No, |(_, adjusted)| adjusted)))
@@ -284,7 +286,7 @@ fn noted_page(
         shell: frame.shell_in(permit, Some(Place::NoteSheets)),
         seq: pass.seq,
         sheets: pass.sheets.to_string(),
-        paper: format!("{}, {}", pass.sheet_size, pass.paper_class),
+        paper: paper(pass).unwrap_or_else(|| words::FILM.to_owned()),
         line: pass.line_name.clone(),
         line_id: pass.line_id.to_string(),
         at: zone.words(pass.happened_at, now),
@@ -294,6 +296,12 @@ fn noted_page(
         undo_until: until.map(|until| zone.words(until, now)),
         is_undone,
     })
+}
+
+/// The paper of a note; nothing for film.
+fn paper(pass: &Pass) -> Option<String> {
+    let (size, class) = pass.sheet_size.as_ref().zip(pass.paper_class.as_ref())?;
+    Some(format!("{size}, {class}"))
 }
 
 /// Until when this reader may take the note back.
@@ -415,12 +423,7 @@ fn undo_page(
     Ok(UndoNotePage {
         shell: frame.shell_in(permit, Some(Place::NoteSheets)),
         seq: pass.seq,
-        note: words::note(
-            pass.sheets,
-            &pass.sheet_size,
-            &pass.paper_class,
-            &pass.line_name,
-        ),
+        note: words::note(pass.sheets, paper(pass).as_deref(), &pass.line_name),
         at: settings.time_zone()?.words(pass.happened_at, now),
         effects: effects.collect(),
         asks_reason: pass.person_id != permit.person().id,

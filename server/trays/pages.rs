@@ -27,6 +27,7 @@ use crate::web::forms::page;
 use crate::web::frame::Frame;
 use crate::web::messages::bench as words;
 use crate::web::messages::entries::{self, Telling};
+use crate::web::messages::verdicts;
 use crate::web::numbers::Numbers;
 use crate::web::shell::Place;
 
@@ -67,18 +68,17 @@ async fn ground(
                 let settings = rooms::settings(tx).await?;
                 let tray = bench::tray(tx, id).await?.ok_or(Error::NotFound)?;
                 let line = bench::line(tx, tray.line_id).await?;
-                let mix = mixes::standing(tx).await?;
-                let mix = mix.into_iter().find(|mix| mix.tray_id == Some(id));
+                let now = board::tray_now(tx, tray, &settings, now).await?;
                 let (mut worn, mut notes, mut mixed_by) = (Vec::new(), Vec::new(), None);
-                if let Some(mix) = &mix {
-                    worn = sheets::worn_by_class(tx, mix.id).await?;
+                if let Some(mix) = &now.mix {
+                    worn = sheets::worn_by_class(tx, mix.id, mix.place()).await?;
                     notes = mixes::wear_history(tx, mix.id, MOST_NOTES).await?;
                     if let Some(person) = mix.mixed_by {
                         mixed_by = identity::person_name(tx, person).await?;
                     }
                 }
                 Ok(Ground {
-                    now: board::judged(tray, mix, now, settings.test_first_ppb)?,
+                    now,
                     line: line.ok_or(Error::NotFound)?,
                     settings,
                     worn,
@@ -200,8 +200,8 @@ fn mix_in_tray(
     let wear = over_time(mix, &ground.notes, settings, now);
     Ok(Some(MixInTray {
         id: mix.id.to_string(),
-        product_id: mix.product_id.to_string(),
-        product: mix.product_name.clone(),
+        product_id: mix.product_id.map(|id| id.to_string()),
+        product: verdicts::mix_name(mix),
         dilution: numbers.dilution(mix.parts_thousandths),
         litres: numbers.volume(mix.charged_ul),
         depth: figures.depth.clone(),

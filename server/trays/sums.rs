@@ -19,13 +19,16 @@ pub(super) fn capacity(mix: &Mix, worn: &[WornByClass], numbers: Numbers) -> Vec
     for class in worn {
         let equivalents = i128::from(class.area) * 1_000 / i128::from(Area::SHEET_8X10.get());
         let equivalents = i64::try_from(equivalents).unwrap_or(i64::MAX);
-        let per_litre = numbers.decimal(class.sheets_per_litre_thousandths, 3);
-        let how = words::worn(&numbers.rounded(equivalents, 3, 1), &per_litre);
-        steps.push(step(
-            &class.paper_class,
-            how,
-            litres(class.spent_nl, numbers),
-        ));
+        let how = match (&class.paper_class, class.sheets_per_litre_thousandths) {
+            (None, _) => words::rolls(class.count),
+            (Some(_), Some(per_litre)) => {
+                let per_litre = numbers.decimal(per_litre, 3);
+                words::worn(&numbers.rounded(equivalents, 3, 1), &per_litre)
+            }
+            (Some(_), None) => String::new(),
+        };
+        let what = class.paper_class.as_deref().unwrap_or(words::FILM);
+        steps.push(step(what, how, litres(class.spent_nl, numbers)));
     }
     let used = ppb(mix.spent_nl, mix.charged_ul.saturating_mul(1_000));
     let how = format!("{} ÷ {charged}", litres(mix.spent_nl, numbers));

@@ -50,8 +50,8 @@ pub struct TrayPage {
 pub struct MixInTray {
     /// Its id, for links.
     pub id: String,
-    /// The product's id.
-    pub product_id: String,
+    /// The product's id; none for liquid that nobody can name.
+    pub product_id: Option<String>,
     /// The product.
     pub product: String,
     /// `1+9`.

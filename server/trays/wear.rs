@@ -24,12 +24,14 @@ pub(super) fn over_time(
         what: words::mixed(mix.charged_ul, numbers),
     }];
     for note in notes {
+        let paper = note.sheet_size.as_deref().zip(note.paper_class.as_deref());
+        let what = words::what_went_through(note.sheets, paper);
         events.push(Event {
             at: note.happened_at,
-            what: words::noted(note.sheets, &note.sheet_size, &note.paper_class),
+            what: words::noted(&what),
         });
         if let Some(at) = note.undone_at {
-            let what = words::undone(note.sheets, &note.sheet_size, &note.paper_class);
+            let what = words::undone(&what);
             events.push(Event { at, what });
         }
     }
@@ -37,15 +39,23 @@ pub(super) fn over_time(
         began: mix.mixed_at,
         now,
         capacity: capacity(mix, notes),
-        life: vec![
-            point(mix.mixed_at, 0),
-            point(mix.age_at, mix.age_ppb),
-            point(now, life_used_ppb(mix, now)),
-        ],
-        life_ends: Some(life_ends(mix)),
+        life: life(mix, now),
+        life_ends: life_ends(mix),
         test_first_ppb: settings.test_first_ppb,
         events,
     }
+}
+
+/// Life, as far as anybody knows it.
+fn life(mix: &Mix, now: OffsetDateTime) -> Vec<Point> {
+    if mix.life_s <= 0 {
+        return Vec::new();
+    }
+    vec![
+        point(mix.mixed_at, 0),
+        point(mix.age_at, mix.age_ppb),
+        point(now, life_used_ppb(mix, now)),
+    ]
 }
 
 fn point(at: OffsetDateTime, used_ppb: i64) -> Point {

@@ -42,7 +42,7 @@ pub struct WearOverTime {
     /// The used share of capacity; each point holds until the next. None where paper
     /// uses nothing up.
     pub capacity: Vec<Point>,
-    /// The used share of life, straight between the points.
+    /// The used share of life, straight between the points. None where nobody knows it.
     pub life: Vec<Point>,
     /// When its life is over if it stays as it stands.
     pub life_ends: Option<OffsetDateTime>,
@@ -126,7 +126,7 @@ pub struct Told {
     /// The used share of capacity after it.
     pub capacity: Option<String>,
     /// The used share of life then.
-    pub life: String,
+    pub life: Option<String>,
 }
 
 /// The chart and its table.
@@ -142,7 +142,7 @@ pub struct WearChart {
     /// The path of capacity.
     pub capacity: Option<String>,
     /// The path of life.
-    pub life: String,
+    pub life: Option<String>,
     /// The life ahead if nothing changes.
     pub ahead: Option<String>,
     /// Where now is.
@@ -231,7 +231,7 @@ impl WearChart {
             test_first: tenths(plot.y(input.test_first_ppb)),
             ticks: ticks(&plot, zone)?,
             capacity: steps(&input, &plot),
-            life: slope(&plot, &input.life),
+            life: (!input.life.is_empty()).then(|| slope(&plot, &input.life)),
             ahead: ahead(&input, &plot),
             now: tenths(now_x),
             as_of: zone.words(input.now, input.now),
@@ -322,46 +322,36 @@ fn capacity_at(points: &[Point], at: OffsetDateTime) -> Option<i64> {
     Some(before.unwrap_or(first).used_ppb)
 }
 
-fn life_at(points: &[Point], at: OffsetDateTime) -> i64 {
+fn life_at(points: &[Point], at: OffsetDateTime) -> Option<i64> {
     let next = points.iter().position(|point| point.at > at);
     match (next, points) {
-        (_, []) => 0,
-        (None, [.., last]) => last.used_ppb,
-        (Some(0), [first, ..]) => first.used_ppb,
-        (Some(next), _) => between(points[next - 1], points[next], at),
+        (_, []) => None,
+        (None, [.., last]) => Some(last.used_ppb),
+        (Some(0), [first, ..]) => Some(first.used_ppb),
+        (Some(next), _) => Some(between(points[next - 1], points[next], at)),
     }
 }
 
 /// The words at the ends, apart from each other.
 fn ends(input: &WearOverTime, plot: &Plot) -> Vec<CurveEnd> {
-    let capacity = capacity_at(&input.capacity, input.now);
-    let life = life_at(&input.life, input.now);
-    let life_y = plot.y(life);
-    let mut ends = vec![CurveEnd {
-        is_capacity: false,
-        y: tenths(life_y),
-        words: percent(life),
-    }];
-    if let Some(used) = capacity {
-        let (mut life_at, mut at) = (life_y, plot.y(used));
-        let gap = ENDS_APART - (life_at - at).abs();
-        if gap > 0 {
-            // The lower one gives way, and both where the floor is near.
-            let lower = life_at.max(at) + gap;
-            let up = (lower - FULL).max(0);
-            let (upper, lower) = (life_at.min(at) - up, lower - up);
-            (life_at, at) = if life_at < at {
-                (upper, lower)
-            } else {
-                (lower, upper)
-            };
-        }
-        ends[0].y = tenths(life_at);
-        ends.push(CurveEnd {
-            is_capacity: true,
-            y: tenths(at),
-            words: percent(used),
-        });
+    let end = |is_capacity: bool, used: i64| CurveEnd {
+        is_capacity,
+        y: tenths(plot.y(used)),
+        words: percent(used),
+    };
+    let life = life_at(&input.life, input.now).map(|used| end(false, used));
+    let capacity = capacity_at(&input.capacity, input.now).map(|used| end(true, used));
+    let mut ends: Vec<CurveEnd> = life.into_iter().chain(capacity).collect();
+    if let [one, other] = ends.as_mut_slice() {
+        let (upper, lower) = match one.y.0 < other.y.0 {
+            true => (one, other),
+            false => (other, one),
+        };
+        // The lower one gives way, and both where the floor is near.
+        let apart = i64::from(lower.y.0).max(i64::from(upper.y.0) + ENDS_APART);
+        let up = (apart - FULL).max(0);
+        upper.y = tenths(i64::from(upper.y.0) - up);
+        lower.y = tenths(apart - up);
     }
     ends
 }
@@ -400,7 +390,7 @@ fn told(input: &WearOverTime, plot: &Plot, zone: &Zone) -> (Vec<Letter>, Vec<Tol
                     .collect(),
                 more: group.len().saturating_sub(MOST_TOLD),
                 capacity: capacity.map(percent),
-                life: percent(life_at(&input.life, last.at)),
+                life: life_at(&input.life, last.at).map(percent),
             };
             (mark, row)
         })

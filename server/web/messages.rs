@@ -9,10 +9,13 @@ pub mod bench;
 pub mod desk;
 pub mod drawing;
 pub mod entries;
+pub mod mix_entries;
+pub mod mix_problems;
 pub mod notices;
 pub mod people;
 pub mod problems;
 pub mod products;
+pub mod readings;
 pub mod verdicts;
 
 pub use problems::{clash, danger, failure, problem};

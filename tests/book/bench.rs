@@ -2,11 +2,14 @@
 //! back, one mix discarded.
 
 use uuid::Uuid;
-use wetside::bench::{LineSet, TraySet};
+use wetside::bench::{
+    BottleSet, FinishingSet, LineSet, SpaceSet, Step, TraySet, WashEmptied, WashJoined,
+};
+use wetside::darkroom::state::Origin;
 use wetside::error::Result;
 use wetside::logbook::Book;
 use wetside::members::Joined;
-use wetside::mixes::{Discarded, FrozenCapacity, Mixed, RULES};
+use wetside::mixes::{Discarded, FrozenCapacity, Mixed, RULES, Stand, Storage, Why};
 use wetside::papers;
 use wetside::products;
 use wetside::rights::Role;
@@ -14,7 +17,7 @@ use wetside::sheets::{NoteUndone, Noted, Wear};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 25;
+pub(crate) const ENTRIES: i64 = 48;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -30,6 +33,7 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
         id: book.new_id(),
         name: "Line".to_owned(),
         position: 1,
+        space_id: None,
         is_retired: false,
     };
     book.append(&line).await?;
@@ -57,22 +61,64 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let gone = &mixes[1];
     let discarded = Discarded {
         mix_id: gone.mix_id,
-        tray_id: gone.tray_id,
-        line_id: line.id,
+        stand: gone.stand,
         volume_ul: gone.charged_ul,
         destination: "collected".to_owned(),
         container: "Grey drum".to_owned(),
+        why: Why::Spent,
     };
     book.append(&discarded).await?;
+    super::mixes::write(book, printer, &mixes[0], gone).await?;
+    furnish(book, line.id, first.paper_class_id).await
+}
+
+/// What stands around the trays, and prints in the wash.
+async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Result<()> {
+    let space = SpaceSet {
+        id: book.new_id(),
+        name: "Cellar".to_owned(),
+        position: 1,
+        is_retired: false,
+    };
+    book.append(&space).await?;
+    let bottle = BottleSet {
+        id: book.new_id(),
+        name: "Brown, two litres".to_owned(),
+        holds_ul: 2_000_000,
+        is_retired: false,
+    };
+    book.append(&bottle).await?;
+    let times = FinishingSet {
+        line_id,
+        paper_class_id,
+        fix_s: 60,
+        longest_fix_s: 120,
+        rinse_s: 30,
+        wash_aid_s: Some(300),
+        wash_with_aid_s: Some(600),
+        wash_without_aid_s: 1_800,
+        basis: "invented for this test".to_owned(),
+    };
+    book.append(&times).await?;
+    let joined = WashJoined {
+        line_id,
+        paper_class_id,
+        had_wash_aid: true,
+        wash_s: 600,
+    };
+    book.append(&joined).await?;
+    book.append(&WashEmptied { line_id }).await?;
+    book.append(&joined).await?;
     Ok(())
 }
 
-fn tray(book: &mut Book<'_>, line_id: Uuid, position: i32) -> TraySet {
+pub(super) fn tray(book: &mut Book<'_>, line_id: Uuid, position: i32) -> TraySet {
     TraySet {
         id: book.new_id(),
         line_id,
         name: format!("Tray {position}"),
         position,
+        step: Step::Any,
         inside_long_tenths_mm: 3_500,
         inside_short_tenths_mm: 2_800,
         inside_depth_tenths_mm: 700,
@@ -81,14 +127,21 @@ fn tray(book: &mut Book<'_>, line_id: Uuid, position: i32) -> TraySet {
     }
 }
 
-async fn mixed(book: &mut Book<'_>, tray: &TraySet) -> Result<Mixed> {
-    let product = products::products(book.tx()).await?.remove(0);
+pub(super) async fn mixed(book: &mut Book<'_>, tray: &TraySet) -> Result<Mixed> {
+    let product = products::products(book.tx())
+        .await?
+        .into_iter()
+        .find(|each| each.kind == products::Kind::Developer)
+        .unwrap();
     let figures = &product.dilutions[0];
     Ok(Mixed {
         rules: RULES,
         mix_id: book.new_id(),
-        tray_id: tray.id,
-        line_id: tray.line_id,
+        stand: Stand {
+            tray_id: Some(tray.id),
+            line_id: Some(tray.line_id),
+            ..Stand::default()
+        },
         product_id: product.id,
         product_version: product.version,
         parts_thousandths: figures.parts_thousandths,
@@ -100,9 +153,16 @@ async fn mixed(book: &mut Book<'_>, tray: &TraySet) -> Result<Mixed> {
             .iter()
             .map(|figure| FrozenCapacity {
                 paper_class_id: figure.paper_class_id,
+                place: figure.place,
                 sheets_per_litre_thousandths: figure.sheets_per_litre_thousandths,
             })
             .collect(),
+        origin: Origin::Mixed,
+        storage: Storage::OpenTray,
+        guessed_spent_nl: 0,
+        guessed_age_ppb: 0,
+        shifts: 0,
+        figures: None,
     })
 }
 
@@ -124,14 +184,17 @@ async fn noted(
         long_tenths_mm: size.long_tenths_mm,
         short_tenths_mm: size.short_tenths_mm,
         sheets: 6,
+        is_estimated: false,
         wear: mixes
             .iter()
             .map(|mix| Wear {
                 mix_id: mix.mix_id,
-                tray_id: mix.tray_id,
+                tray_id: mix.stand.tray_id.unwrap(),
                 sheets_per_litre_thousandths: capacity.sheets_per_litre_thousandths,
                 // Six 8×10 in sheets at 100 a litre.
                 spent_nl: 60_000_000,
+                share_ppb: None,
+                brought: None,
             })
             .collect(),
     })

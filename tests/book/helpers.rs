@@ -205,6 +205,8 @@ impl Library {
                         name: format!("Class {id}"),
                         position: 50,
                         is_retired: false,
+                        silver: None,
+                        carry_over_ul_per_m2: None,
                     };
                     book.append(&entry).await.map(drop)
                 })

@@ -12,5 +12,6 @@ mod catalogue;
 mod helpers;
 mod jobs;
 mod knife;
+mod mixes;
 mod reading;
 mod tampering;

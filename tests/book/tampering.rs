@@ -6,7 +6,9 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use sqlx::{AssertSqlSafe, PgConnection, Row};
 use uuid::Uuid;
-use wetside::bench::{LineSet, TraySet};
+use wetside::bench::{
+    BottleSet, FinishingSet, LineSet, SpaceSet, TraySet, WashEmptied, WashJoined,
+};
 use wetside::book::checkpoints;
 use wetside::kinds::KINDS;
 use wetside::logbook::Kind;
@@ -366,6 +368,11 @@ async fn an_entry_of_an_unknown_kind_is_verified_in_the_chain_and_named() {
         Kind::of::<ProductSet>(),
         Kind::of::<LineSet>(),
         Kind::of::<TraySet>(),
+        Kind::of::<SpaceSet>(),
+        Kind::of::<BottleSet>(),
+        Kind::of::<FinishingSet>(),
+        Kind::of::<WashJoined>(),
+        Kind::of::<WashEmptied>(),
         Kind::of::<Mixed>(),
         Kind::of::<Noted>(),
         Kind::of::<NoteUndone>(),

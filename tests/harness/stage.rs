@@ -18,8 +18,8 @@ use wetside::kinds::KINDS;
 use wetside::logbook::vault::Vault;
 use wetside::logbook::verify::verify;
 use wetside::logbook::{Asked, Author, Key, Recording, fingerprint};
-use wetside::mixes::actions::{NewMix, mix};
-use wetside::products::actions::{NewDilution, NewProduct, set_product};
+use wetside::mixes::actions::{NewMix, VesselId, mix};
+use wetside::products::actions::{NewProduct, set_product};
 use wetside::rights::{self, Right, Role};
 use wetside::rooms::Settings;
 use wetside::rooms::actions::{Founder, NewRoom, open_room};
@@ -230,9 +230,10 @@ impl Stage {
             .await
             .unwrap();
         let new = NewMix {
-            tray_id: tray,
+            vessel: VesselId::Tray(tray),
             dilution_id: dilution,
             volume_ul: 1_000_000,
+            happened_at_us: None,
         };
         let mixed = mix(app, &permit, new_key(), new).await.unwrap();
         Bench {
@@ -258,12 +259,16 @@ impl Stage {
                 Box::pin(async move {
                     let lines = bench::lines(tx).await?;
                     let products = products::products(tx).await?;
+                    let mut all = products.iter();
+                    let developer = all
+                        .find(|each| each.kind == products::Kind::Developer)
+                        .unwrap();
                     let classes = papers::paper_classes(tx).await?;
                     let sizes = papers::sheet_sizes(tx).await?;
                     let size = sizes.iter().find(|size| size.name.starts_with("8×10"));
                     Ok((
                         lines[0].id,
-                        products[0].clone(),
+                        developer.clone(),
                         classes.iter().map(|class| class.id).collect(),
                         size.unwrap().id,
                     ))
@@ -279,26 +284,11 @@ impl Stage {
             .await
             .unwrap();
         let dilution = product.dilutions[0].id;
-        let dilutions = product.dilutions.into_iter().map(|figures| NewDilution {
-            parts_thousandths: figures.parts_thousandths,
-            tray_life_s: figures.tray_life_s,
-            bottle_life_s: figures.bottle_life_s,
-            life_basis: figures.life_basis,
-            capacities: figures.capacities,
-        });
         let new = NewProduct {
-            id: Some(product.id),
-            name: product.name,
-            kind: product.kind,
-            groups: product.groups,
-            oxidises: product.oxidises,
-            depth_reference_tenths_mm: product.depth_reference_tenths_mm,
-            steward_only: false,
             hazard_codes: vec!["H317".to_owned()],
             precaution_codes: vec!["P305+P351+P338".to_owned()],
             data_sheet_on: Some("2026-03-02".to_owned()),
-            is_retired: false,
-            dilutions: dilutions.collect(),
+            ..NewProduct::like(&product)
         };
         let app = &self.installation.app;
         let done = set_product(app, &permit, new_key(), new).await.unwrap();
@@ -318,7 +308,9 @@ impl Stage {
             line_id: bench.line,
             paper_class_id: bench.classes[class],
             sheet_size_id: bench.size,
-            sheets,
+            sheets: Some(sheets),
+            is_toned: false,
+            is_without_tray: false,
             happened_at_us: None,
         };
         note_sheets(&self.installation.app, &permit, new_key(), note).await
@@ -332,6 +324,7 @@ pub(crate) fn tray_on(line_id: Uuid) -> NewTray {
         line_id,
         name: "Developer".to_owned(),
         position: None,
+        step: None,
         inside_long_tenths_mm: 2_500,
         inside_short_tenths_mm: 2_000,
         inside_depth_tenths_mm: 600,

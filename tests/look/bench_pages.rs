@@ -224,7 +224,7 @@ pub(crate) fn step(what: &str, how: &str, figure: &str) -> Step {
 fn mix_in_tray(left: (u8, u8)) -> MixInTray {
     MixInTray {
         id: "m1".to_owned(),
-        product_id: "p1".to_owned(),
+        product_id: Some("p1".to_owned()),
         product: "Larch print developer".to_owned(),
         dilution: "1+9".to_owned(),
         litres: "1\u{a0}L".to_owned(),

@@ -74,11 +74,11 @@ fn label_of(codes: &[&str]) -> LabelOf {
         place: "Long bench".to_owned(),
         link_path: "/rooms/north-quay/trays/0199aa00-0000-7000-8000-000000000001".to_owned(),
         product: "Larch print developer".to_owned(),
-        parts_thousandths: 9_000,
+        parts_thousandths: Some(9_000),
         volume_ul: 1_000_000,
         mixed_at: datetime!(2026-11-26 13:10 UTC),
         mixed_by: Some("Ines Vatry".to_owned()),
-        use_by: datetime!(2026-11-26 21:10 UTC),
+        use_by: Some(datetime!(2026-11-26 21:10 UTC)),
         hazard_codes: strings(codes),
     }
 }
@@ -120,7 +120,7 @@ fn a_full_label(shell: Shell, size: Size) -> String {
         place: long("Window bench"),
         product: long("Larch print developer"),
         mixed_by: Some(long("Ines Vatry")),
-        parts_thousandths: 9_125,
+        parts_thousandths: Some(9_125),
         ..label_of(&codes)
     };
     page_of(shell, &of, size)
@@ -135,7 +135,7 @@ fn tray(name: &str, standing: Standing, reason: &str, mix: Option<&str>) -> Tray
             title: title.to_owned(),
             litres: "1\u{a0}L".to_owned(),
             mixed: moment("Thu 26 Nov 2026, 13:10"),
-            use_by: moment("Thu 26 Nov 2026, 21:10"),
+            use_by: Some(moment("Thu 26 Nov 2026, 21:10")),
             codes: "H317, H319".to_owned(),
         }),
     }

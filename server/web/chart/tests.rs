@@ -52,7 +52,7 @@ fn capacity_goes_in_steps_and_life_straight() {
     let chart = drawn(evening());
     let capacity = "M0 1000H250V600H375V800H500";
     assert_eq!(chart.capacity.as_deref(), Some(capacity));
-    assert_eq!(chart.life, "M0 1000L500 500");
+    assert_eq!(chart.life.as_deref(), Some("M0 1000L500 500"));
     assert_eq!(chart.ahead.as_deref(), Some("M500 500L1000 0"));
     assert_eq!(chart.now, Tenths(500));
     assert_eq!(chart.test_first, Tenths(200));
@@ -72,7 +72,8 @@ fn the_table_says_what_the_curves_show() {
     let chart = drawn(evening());
     let said = |row: &Told| {
         let capacity = row.capacity.clone().unwrap();
-        format!("{} {} {capacity} {}", row.letter, row.from.words, row.life)
+        let life = row.life.clone().unwrap();
+        format!("{} {} {capacity} {life}", row.letter, row.from.words)
     };
     let rows: Vec<String> = chart.rows.iter().map(said).collect();
     let wanted = [
@@ -123,6 +124,18 @@ fn a_mix_that_paper_does_not_use_up_has_one_curve() {
     assert!(chart.rows.iter().all(|row| row.capacity.is_none()));
     let page = chart.to_string();
     assert!(!page.contains("chart-capacity") && page.contains("not counted"));
+}
+
+#[test]
+fn a_mix_whose_age_nobody_knows_has_no_curve_of_life() {
+    let mut input = evening();
+    input.life.clear();
+    input.life_ends = None;
+    let chart = drawn(input);
+    assert_eq!((chart.life.as_ref(), chart.ahead.as_ref()), (None, None));
+    assert_eq!(chart.ends.len(), 1);
+    let page = chart.to_string();
+    assert!(!page.contains("chart-life") && page.contains("not known"));
 }
 
 #[test]
@@ -200,7 +213,7 @@ proptest! {
             ..evening()
         };
         let chart = WearChart::draw(input, &Zone::named("Europe/Berlin").unwrap()).unwrap();
-        let places = chart.capacity.iter().chain([&chart.life]).chain(&chart.ahead);
+        let places = chart.capacity.iter().chain(&chart.life).chain(&chart.ahead);
         for path in places {
             let numbers = path.split(|letter: char| !letter.is_ascii_digit());
             for number in numbers.filter(|number| !number.is_empty()) {

@@ -103,9 +103,12 @@ pub const WORE_NOTHING: &str =
 
 /// `6 sheets of 8×10 in, RC, on First line`.
 #[must_use]
-pub fn note(sheets: i32, size: &str, class: &str, line: &str) -> String {
+pub fn note(sheets: i32, paper: Option<&str>, line: &str) -> String {
+    let Some(paper) = paper else {
+        return format!("{} of film, {line}", rolls(sheets.into()));
+    };
     let noun = if sheets == 1 { "sheet" } else { "sheets" };
-    format!("{sheets} {noun} of {size}, {class}, on {line}")
+    format!("{sheets} {noun} of {paper}, on {line}")
 }
 
 /// What the rule for local times did.
@@ -142,6 +145,18 @@ pub const LIFE_HERE: &str = "Life in this tray, at this depth";
 #[must_use]
 pub fn worn(equivalents: &str, per_litre: &str) -> String {
     format!("{equivalents} sheets of 8×10\u{a0}in ÷ {per_litre} sheets a litre")
+}
+
+/// What stands for a paper class where it was film.
+pub const FILM: &str = "Film";
+
+/// `3 rolls`.
+#[must_use]
+pub fn rolls(count: i64) -> String {
+    match count {
+        1 => "1 roll".to_owned(),
+        count => format!("{count} rolls"),
+    }
 }
 
 /// `In this tray since 13:10`.

@@ -8,18 +8,27 @@ pub fn mixed(charged_ul: i64, numbers: Numbers) -> String {
     format!("{} mixed.", numbers.volume(charged_ul))
 }
 
+/// What went through: `6 sheets of 8×10 in, RC`; without size and class it is film.
+#[must_use]
+pub fn what_went_through(count: i32, paper: Option<(&str, &str)>) -> String {
+    match (paper, count) {
+        (Some((size, class)), 1) => format!("1\u{a0}sheet of {size}, {class}"),
+        (Some((size, class)), _) => format!("{count}\u{a0}sheets of {size}, {class}"),
+        (None, 1) => "1\u{a0}roll of film".to_owned(),
+        (None, _) => format!("{count}\u{a0}rolls of film"),
+    }
+}
+
 /// A note, as the chart tells it.
 #[must_use]
-pub fn noted(sheets: i32, size: &str, class: &str) -> String {
-    let noun = if sheets == 1 { "sheet" } else { "sheets" };
-    format!("{sheets}\u{a0}{noun} of {size}, {class}, noted.")
+pub fn noted(what: &str) -> String {
+    format!("{what}, noted.")
 }
 
 /// A note that was taken back, as the chart tells it.
 #[must_use]
-pub fn undone(sheets: i32, size: &str, class: &str) -> String {
-    let noun = if sheets == 1 { "sheet" } else { "sheets" };
-    format!("The note of {sheets}\u{a0}{noun} of {size}, {class}, undone.")
+pub fn undone(what: &str) -> String {
+    format!("The note of {what}, undone.")
 }
 
 /// What is on file of a product's hazards, on the bench sheet.

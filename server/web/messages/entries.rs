@@ -6,19 +6,18 @@
 use serde::de::DeserializeOwned;
 use uuid::Uuid;
 
-use crate::bench::{LineSet, TraySet};
+use crate::bench::{BottleSet, FinishingSet, LineSet, SpaceSet, TraySet, WashEmptied, WashJoined};
 use crate::book::names::Names;
 use crate::logbook::Entry;
 use crate::members::{
     AccessEnded, InvitationRevoked, Invited, Joined, ResetLinkMade, Restored, RoleChanged,
     Suspended,
 };
-use crate::mixes::{Discarded, Mixed};
 use crate::papers::{PaperClassSet, SheetSizeSet};
 use crate::products::ProductSet;
 use crate::rights::Role;
 use crate::rooms::{Demo, RoomClosed, RoomOpened, RoomReopened, RoomSettingsChanged};
-use crate::sheets::{NoteUndone, Noted};
+use crate::sheets::{FilmNoted, NoteUndone, Noted};
 use crate::web::numbers::Numbers;
 
 /// What a sentence is made with beside the entry itself.
@@ -31,7 +30,7 @@ pub struct Telling<'n> {
 }
 
 impl Telling<'_> {
-    fn name(&self, id: Uuid) -> &str {
+    pub(super) fn name(&self, id: Uuid) -> &str {
         self.names.find(id).unwrap_or("something without a name")
     }
 }
@@ -83,20 +82,39 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
     }),
     (LineSet::KIND, |text, telling| say(text, telling, line_set)),
     (TraySet::KIND, |text, telling| say(text, telling, tray_set)),
-    (Mixed::KIND, |text, telling| say(text, telling, mixed)),
-    (Discarded::KIND, |text, telling| {
-        say(text, telling, discarded)
+    (SpaceSet::KIND, |text, telling| {
+        say(text, telling, space_set)
+    }),
+    (BottleSet::KIND, |text, telling| {
+        say(text, telling, bottle_set)
+    }),
+    (FinishingSet::KIND, |text, telling| {
+        say(text, telling, finishing_set)
+    }),
+    (WashJoined::KIND, |text, telling| {
+        say(text, telling, wash_joined)
+    }),
+    (WashEmptied::KIND, |text, telling| {
+        say(text, telling, wash_emptied)
     }),
     (Noted::KIND, |text, telling| say(text, telling, noted)),
+    (FilmNoted::KIND, |text, telling| {
+        say(text, telling, film_noted)
+    }),
     (NoteUndone::KIND, |text, telling| {
         say(text, telling, note_undone)
     }),
 ];
 
+/// The sentences of every noun.
+pub fn sentences() -> impl Iterator<Item = &'static (&'static str, Sentence)> {
+    SENTENCES.iter().chain(super::mix_entries::SENTENCES)
+}
+
 /// What an entry says.
 #[must_use]
 pub fn sentence(kind: &str, text: &[u8], telling: Telling<'_>) -> String {
-    let found = SENTENCES.iter().find(|(name, _)| *name == kind);
+    let found = sentences().find(|(name, _)| *name == kind);
     found
         .and_then(|(_, say)| say(text, telling))
         .unwrap_or_else(|| format!("An entry of the kind {}.", kind_name(kind)))
@@ -130,7 +148,7 @@ pub fn not_shown(seq: i64) -> String {
     format!("entry {seq}, not shown to you")
 }
 
-fn say<E: DeserializeOwned>(
+pub(super) fn say<E: DeserializeOwned>(
     text: &[u8],
     telling: Telling<'_>,
     words: fn(&E, Telling<'_>) -> String,
@@ -276,22 +294,41 @@ fn tray_set(entry: &TraySet, telling: Telling<'_>) -> String {
     )
 }
 
-fn mixed(entry: &Mixed, telling: Telling<'_>) -> String {
+fn space_set(entry: &SpaceSet, _: Telling<'_>) -> String {
+    set("Space", &entry.name, entry.is_retired)
+}
+
+fn bottle_set(entry: &BottleSet, telling: Telling<'_>) -> String {
+    if entry.is_retired {
+        return set("Bottle", &entry.name, true);
+    }
     format!(
-        "{} of {} at {} was mixed in {}.",
-        telling.numbers.litres(entry.charged_ul),
-        telling.name(entry.product_id),
-        telling.numbers.dilution(entry.parts_thousandths),
-        telling.name(entry.tray_id)
+        "Bottle {} was set; it holds {}.",
+        entry.name,
+        telling.numbers.volume(entry.holds_ul)
     )
 }
 
-fn discarded(entry: &Discarded, telling: Telling<'_>) -> String {
+fn finishing_set(entry: &FinishingSet, telling: Telling<'_>) -> String {
     format!(
-        "{} was poured off from {} into {}.",
-        telling.numbers.litres(entry.volume_ul),
-        telling.name(entry.tray_id),
-        entry.container
+        "The finishing times of {} down {} were set.",
+        telling.name(entry.paper_class_id),
+        telling.name(entry.line_id)
+    )
+}
+
+fn wash_joined(entry: &WashJoined, telling: Telling<'_>) -> String {
+    format!(
+        "A print of {} joined the wash of {}.",
+        telling.name(entry.paper_class_id),
+        telling.name(entry.line_id)
+    )
+}
+
+fn wash_emptied(entry: &WashEmptied, telling: Telling<'_>) -> String {
+    format!(
+        "All prints were taken out of the wash of {}.",
+        telling.name(entry.line_id)
     )
 }
 
@@ -303,11 +340,26 @@ fn sheets(count: u32) -> String {
 }
 
 fn noted(entry: &Noted, telling: Telling<'_>) -> String {
+    let count = match entry.is_estimated {
+        true => format!("Nobody counted, about {}", sheets(entry.sheets)),
+        false => sheets(entry.sheets),
+    };
     format!(
-        "{} of {}, {}, down {}, noted for {}.",
-        sheets(entry.sheets),
+        "{count} of {}, {}, down {}, noted for {}.",
         telling.name(entry.sheet_size_id),
         telling.name(entry.paper_class_id),
+        telling.name(entry.line_id),
+        telling.name(entry.person_id)
+    )
+}
+
+fn film_noted(entry: &FilmNoted, telling: Telling<'_>) -> String {
+    let rolls = match entry.rolls {
+        1 => "1 roll".to_owned(),
+        count => format!("{count} rolls"),
+    };
+    format!(
+        "{rolls} of film through the fixer of {}, noted for {}.",
         telling.name(entry.line_id),
         telling.name(entry.person_id)
     )

@@ -13,6 +13,16 @@ pub fn sentence(told: &Told) -> String {
 
 fn known(notice: &Notice) -> String {
     match notice {
+        Notice::PrintsInDoubt { notes, .. } => {
+            let which = match notes.len() {
+                1 => "A note of yours".to_owned(),
+                count => format!("{count} of your notes"),
+            };
+            format!(
+                "{which} went through a fixer that has failed a spot test since. Fix those \
+                 prints again in a fresh bath and wash them again, or they may not last."
+            )
+        }
         Notice::BookDisagrees { findings, first } => {
             let place = first.map_or_else(String::new, |seq| format!(", the first at entry {seq}"));
             let count = match findings {
@@ -35,6 +45,7 @@ pub fn link(told: &Told) -> Option<String> {
             Some(seq) => format!("/book/{seq}"),
             None => "/checkpoints".to_owned(),
         }),
+        Told::Known(Notice::PrintsInDoubt { reading, .. }) => Some(format!("/book/{reading}")),
         Told::Unknown(_) => None,
     }
 }

@@ -13,6 +13,7 @@ pub fn problem(problem: &Problem, numbers: Numbers) -> String {
     about_words(problem)
         .or_else(|| about_people(problem))
         .or_else(|| about_numbers(problem, numbers))
+        .or_else(|| super::mix_problems::about_mixes(problem))
         .unwrap_or_else(|| about_the_bench(problem).to_owned())
 }
 
@@ -171,9 +172,9 @@ fn of_the_tray(problem: &Problem) -> &'static str {
         Problem::InTheFuture => "That is in the future. Give the time it happened.",
         Problem::NothingStoodThere => {
             "Nothing recorded stood in that line then. Choose the line you printed in, and the \
-             time."
+             time; or note it as an unknown tray."
         }
-        Problem::TrayFull => "Something stands in this tray. Discard it first.",
+        Problem::TrayFull => "Something stands in there. Discard it first.",
         Problem::LineFull => "Something stands in a tray of this line. Discard it first.",
         Problem::NoSafetyData => {
             "This product has no safety data here, so nobody mixes it. Ask a steward to enter the \

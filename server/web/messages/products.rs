@@ -15,6 +15,7 @@ pub const fn kind(kind: Kind) -> &'static str {
         Kind::Fixer => "Fixer",
         Kind::WashAid => "Wash aid",
         Kind::Toner => "Toner",
+        Kind::HoldingWater => "Holding water",
     }
 }
 

@@ -3,6 +3,7 @@
 use crate::clock::moment;
 use crate::darkroom::state::CheckKind;
 use crate::darkroom::verdict::{Judgement, Measure, Reason, Verdict};
+use crate::mixes::Mix;
 use crate::web::dates::Zone;
 use crate::web::drawing::Standing;
 use crate::web::numbers::Numbers;
@@ -146,6 +147,13 @@ pub fn change(judgement: &Judgement, zone: &Zone) -> Option<String> {
     let (when, next) = judgement.changes_at?;
     let at = zone.clock_and_weekday(moment(when.get())).words;
     Some(format!("{} from {at} if nobody prints.", word(next)))
+}
+
+/// What a mix is called: its product, or that nobody can name it.
+#[must_use]
+pub fn mix_name(mix: &Mix) -> String {
+    let unknown = || "Unknown liquid".to_owned();
+    mix.product_name.clone().unwrap_or_else(unknown)
 }
 
 /// The left end of the rule of capacity.

@@ -1,0 +1,259 @@
+//! Solution joins a mix, or takes another's place.
+
+use serde::Serialize;
+use uuid::Uuid;
+
+use super::{Ground, guard, guard_container, life_of, liquid, state_of};
+use crate::app::App;
+use crate::clock::micros;
+use crate::darkroom::dilution::{Dilution, parts_for_volume};
+use crate::darkroom::joining::{JoinRefused, may_pour_together, may_top_up};
+use crate::darkroom::quantities::{Microlitres, Moment};
+use crate::darkroom::silver::{self, Shift};
+use crate::darkroom::verdict::{self, Verdict};
+use crate::error::{Error, Result};
+use crate::identity::Permit;
+use crate::logbook::{Book, Done, Key};
+use crate::mixes::{Mix, PouredTogether, RULES, Shifted, ToppedUp, store};
+use crate::problem::Problem;
+use crate::products::{self, Place};
+use crate::rights::{self, Role};
+
+/// Fresh solution for a mix.
+#[derive(Clone, Copy, Debug, Serialize)]
+pub struct NewTopUp {
+    /// The mix.
+    pub mix_id: Uuid,
+    /// How much fresh working solution, in microlitres.
+    pub volume_ul: i64,
+    /// When, where that was not just now: microseconds since 1970.
+    pub happened_at_us: Option<i64>,
+}
+
+/// One mix poured into another.
+#[derive(Clone, Copy, Debug, Serialize)]
+pub struct NewJoin {
+    /// The mix that is poured.
+    pub poured_mix_id: Uuid,
+    /// The mix it is poured into.
+    pub into_mix_id: Uuid,
+    /// When, where that was not just now: microseconds since 1970.
+    pub happened_at_us: Option<i64>,
+}
+
+/// The first of two fixing baths to waste, the second in its place.
+#[derive(Clone, Debug, Serialize)]
+pub struct NewShift {
+    /// The first bath.
+    pub first_mix_id: Uuid,
+    /// How much of it is poured off, in microlitres.
+    pub volume_ul: i64,
+    /// Into which container.
+    pub container: String,
+    /// When, where that was not just now: microseconds since 1970.
+    pub happened_at_us: Option<i64>,
+}
+
+/// Tops a mix up with fresh solution of the same product and dilution.
+///
+/// # Errors
+/// More than the vessel holds; a mix that nothing may be added to.
+pub async fn top_up(
+    app: &App,
+    permit: &Permit<rights::Mix>,
+    key: Key,
+    new: NewTopUp,
+) -> Result<Done> {
+    let role = permit.role();
+    permit
+        .write(app, key, &new, move |book| {
+            Box::pin(async move { write_top_up(book, role, new).await })
+        })
+        .await
+}
+
+async fn write_top_up(book: &mut Book<'_>, role: Role, new: NewTopUp) -> Result<()> {
+    let ground = Ground::of(book, new.mix_id, new.happened_at_us).await?;
+    let mix = &ground.mix;
+    let product = mix
+        .product_id
+        .ok_or(Error::Refused(Problem::UnknownLiquid))?;
+    let product = products::product(book.tx(), product).await?;
+    let product = product.ok_or(Error::NotFound)?;
+    super::mixing::may_mix_product(&product, role)?;
+    let state = ground.state(book).await?;
+    may_top_up(&state, true, true, ground.moment(book)).map_err(refused)?;
+    let room_ul = ground.vessel.holds_ul() - mix.level_ul();
+    if new.volume_ul > room_ul {
+        let holds_ul = room_ul.max(0);
+        return Err(Error::field("volume", Problem::OverTheRim { holds_ul }));
+    }
+    let contaminants = store::contaminants(book.tx(), mix.id).await?;
+    let there = liquid(&mix.groups, &contaminants)?;
+    guard("volume", there, there, true)?;
+    let entry = ToppedUp {
+        rules: RULES,
+        mix_id: mix.id,
+        stand: mix.stand,
+        product_id: product.id,
+        product_version: product.version,
+        volume_ul: new.volume_ul,
+        concentrate_ul: concentrate_ul(mix, new.volume_ul)?,
+        life_s: life_of(
+            mix,
+            &ground.vessel,
+            mix.storage,
+            mix.charged_ul + new.volume_ul,
+        )?,
+    };
+    book.append_at(ground.at, &entry).await?;
+    Ok(())
+}
+
+/// The concentrate in fresh solution at a mix's own dilution.
+pub(in crate::mixes) fn concentrate_ul(mix: &Mix, volume_ul: i64) -> Result<i64> {
+    let dilution = Dilution::new(mix.parts_thousandths).map_err(Error::fault)?;
+    let volume = Microlitres::new(volume_ul).map_err(Error::fault)?;
+    let made = parts_for_volume(dilution, volume).map_err(Error::fault)?;
+    Ok(made.concentrate.get())
+}
+
+/// Pours one mix into another of the same product and dilution.
+///
+/// # Errors
+/// More than the vessel holds; two mixes that may not be joined.
+pub async fn pour_together(
+    app: &App,
+    permit: &Permit<rights::Mix>,
+    key: Key,
+    new: NewJoin,
+) -> Result<Done> {
+    permit
+        .write(app, key, &new, move |book| {
+            Box::pin(async move { write_join(book, new).await })
+        })
+        .await
+}
+
+async fn write_join(book: &mut Book<'_>, new: NewJoin) -> Result<()> {
+    if new.poured_mix_id == new.into_mix_id {
+        return Err(Error::field("into", Problem::NotAChoice));
+    }
+    let into = Ground::of(book, new.into_mix_id, new.happened_at_us).await?;
+    let poured = Ground::of(book, new.poured_mix_id, new.happened_at_us).await?;
+    let at = into.moment(book);
+    let states = (into.state(book).await?, poured.state(book).await?);
+    let is_one_product = into.mix.product_id == poured.mix.product_id;
+    let is_one_dilution = into.mix.parts_thousandths == poured.mix.parts_thousandths;
+    let contaminants = store::contaminants(book.tx(), poured.mix.id).await?;
+    guard(
+        "into",
+        liquid(&poured.mix.groups, &contaminants)?,
+        liquid(&into.mix.groups, &[])?,
+        is_one_product,
+    )?;
+    may_pour_together(&states.0, &states.1, is_one_product, is_one_dilution, at)
+        .map_err(refused)?;
+    let room_ul = into.vessel.holds_ul() - into.mix.level_ul();
+    let volume_ul = poured.mix.charged_ul;
+    if poured.mix.level_ul() > room_ul {
+        let holds_ul = room_ul.max(0);
+        return Err(Error::field("into", Problem::OverTheRim { holds_ul }));
+    }
+    let charged_ul = into.mix.charged_ul + volume_ul;
+    let entry = PouredTogether {
+        rules: RULES,
+        mix_id: into.mix.id,
+        stand: into.mix.stand,
+        poured_mix_id: poured.mix.id,
+        poured_from: poured.mix.stand,
+        volume_ul,
+        life_s: life_of(&into.mix, &into.vessel, into.mix.storage, charged_ul)?,
+    };
+    book.append_at(into.at, &entry).await?;
+    Ok(())
+}
+
+/// Why solutions are not joined, said to whoever wants it.
+fn refused(cause: JoinRefused) -> Error {
+    match cause {
+        JoinRefused::Quantity(fault) => Error::fault(fault),
+        cause => Error::Refused(Problem::MayNotJoin(cause)),
+    }
+}
+
+/// Discards the first of two fixing baths and moves the second up.
+///
+/// # Errors
+/// No second bath in the line; one that is used up itself, or a pair that moved
+/// up often enough: then both are replaced.
+pub async fn shift(
+    app: &App,
+    permit: &Permit<rights::Mix>,
+    key: Key,
+    new: NewShift,
+) -> Result<Done> {
+    permit
+        .write(app, key, &new.clone(), move |book| {
+            Box::pin(async move { write_shift(book, new).await })
+        })
+        .await
+}
+
+async fn write_shift(book: &mut Book<'_>, new: NewShift) -> Result<()> {
+    let first = Ground::of(book, new.first_mix_id, new.happened_at_us).await?;
+    let second = second_of(book, &first.mix).await?;
+    if new.volume_ul > first.mix.charged_ul {
+        let holds_ul = first.mix.charged_ul;
+        return Err(Error::field("volume", Problem::OverTheRim { holds_ul }));
+    }
+    may_shift(book, &first, &second).await?;
+    guard_container(book, &first.mix, &new.container).await?;
+    let storage = second.storage;
+    let entry = Shifted {
+        rules: RULES,
+        mix_id: second.id,
+        from: second.stand,
+        to: first.mix.stand,
+        first_mix_id: first.mix.id,
+        volume_ul: new.volume_ul,
+        destination: "collected".to_owned(),
+        container: new.container,
+        life_s: life_of(&second, &first.vessel, storage, second.charged_ul)?,
+        shifts: first.mix.shifts + 1,
+    };
+    book.append_at(first.at, &entry).await?;
+    Ok(())
+}
+
+/// The second bath of the pair a first bath stands in.
+async fn second_of(book: &mut Book<'_>, first: &Mix) -> Result<Mix> {
+    let none = || Error::Refused(Problem::NoSecondBath);
+    if first.stand.place != Place::First {
+        return Err(none());
+    }
+    let standing = store::standing(book.tx()).await?;
+    let is_second =
+        |mix: &Mix| mix.stand.line_id == first.stand.line_id && mix.stand.place == Place::Second;
+    let second = standing.into_iter().find(is_second).ok_or_else(none)?;
+    match second.product_id == first.product_id {
+        true => Ok(second),
+        false => Err(none()),
+    }
+}
+
+async fn may_shift(book: &mut Book<'_>, first: &Ground, second: &Mix) -> Result<()> {
+    let state = state_of(book, second, &first.settings).await?;
+    let now = Moment::new(micros(first.at.unwrap_or(book.now())));
+    let judged = verdict::judge(
+        &crate::darkroom::state::TrayState::Mix(Box::new(state)),
+        now,
+    );
+    let is_used_up = judged.map_err(Error::fault)?.verdict >= Verdict::Replace;
+    let done = u32::try_from(first.mix.shifts).map_err(Error::fault)?;
+    let allowed = u32::try_from(first.settings.fixer_shifts).map_err(Error::fault)?;
+    match silver::shift(done, allowed, is_used_up) {
+        Shift::MoveUp => Ok(()),
+        Shift::ReplaceBoth => Err(Error::Refused(Problem::ReplaceBoth)),
+    }
+}

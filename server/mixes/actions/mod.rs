@@ -1,0 +1,382 @@
+//! What people do with mixes.
+
+mod ending;
+mod joining;
+mod mixing;
+mod storing;
+
+pub use ending::{NewDiscard, NewRinse, UndoDiscard, discard, rinse, undo_discard};
+pub use joining::{NewJoin, NewShift, NewTopUp, pour_together, shift, top_up};
+pub(in crate::mixes) use mixing::may_mix_in;
+pub use mixing::{
+    NewMix, NewOpening, NewUnknown, Recipe, may_mix, mix, open, recipe, report_unknown,
+};
+pub use storing::{Move, NewMove, keep};
+
+use serde::Serialize;
+use time::{Duration, OffsetDateTime};
+use uuid::Uuid;
+
+use super::{Figures, Findings, Mix, Stand, Storage, store};
+use crate::bench::bottles::{self, Bottle};
+use crate::bench::{self, Step, Tray};
+use crate::clock::{micros, moment};
+use crate::darkroom::age::oxidising_life;
+use crate::darkroom::incompatibility::{
+    Groups, Liquid, Pour, judge_pour, judge_pour_of_one_product,
+};
+use crate::darkroom::noting::{NoteRefused, may_note};
+use crate::darkroom::quantities::{Area, Microlitres, Moment, Seconds, TenthsMm};
+use crate::darkroom::state::MixState;
+use crate::error::{Error, Result};
+use crate::logbook::Book;
+use crate::problem::Problem;
+use crate::products::{self, Kind, Place};
+use crate::rooms::{self, Settings};
+
+/// A tray or a bottle, by its id.
+#[derive(Clone, Copy, Debug, Eq, PartialEq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum VesselId {
+    /// A tray.
+    Tray(Uuid),
+    /// A bottle.
+    Bottle(Uuid),
+}
+
+/// What a mix stands in.
+#[derive(Clone, Debug)]
+pub enum Vessel {
+    /// A tray of a line.
+    Tray(Tray),
+    /// A bottle.
+    Bottle(Bottle),
+}
+
+impl Vessel {
+    /// The tray or bottle of an id.
+    ///
+    /// # Errors
+    /// None of that id.
+    pub async fn find(tx: &mut crate::database::RoomTx, id: VesselId) -> Result<Self> {
+        let found = match id {
+            VesselId::Tray(id) => bench::tray(tx, id).await?.map(Self::Tray),
+            VesselId::Bottle(id) => bottles::bottle(tx, id).await?.map(Self::Bottle),
+        };
+        found.ok_or(Error::NotFound)
+    }
+
+    /// Where a mix stands.
+    ///
+    /// # Errors
+    /// It is gone.
+    pub async fn of(tx: &mut crate::database::RoomTx, mix: &Mix) -> Result<Self> {
+        let gone = Error::Refused(Problem::MixGone);
+        let id = match (mix.stand.tray_id, mix.stand.bottle_id) {
+            (Some(id), _) => VesselId::Tray(id),
+            (None, Some(id)) => VesselId::Bottle(id),
+            (None, None) => return Err(gone),
+        };
+        Self::find(tx, id).await
+    }
+
+    /// Its id.
+    #[must_use]
+    pub const fn id(&self) -> Uuid {
+        match self {
+            Self::Tray(tray) => tray.id,
+            Self::Bottle(bottle) => bottle.id,
+        }
+    }
+
+    /// What people call it.
+    #[must_use]
+    pub fn name(&self) -> &str {
+        match self {
+            Self::Tray(tray) => &tray.name,
+            Self::Bottle(bottle) => &bottle.name,
+        }
+    }
+
+    /// How a mix stands in it.
+    #[must_use]
+    pub fn stand(&self) -> Stand {
+        match self {
+            Self::Tray(tray) => Stand {
+                tray_id: Some(tray.id),
+                line_id: Some(tray.line_id),
+                bottle_id: None,
+                place: place_of(tray.step),
+            },
+            Self::Bottle(bottle) => Stand {
+                bottle_id: Some(bottle.id),
+                ..Stand::default()
+            },
+        }
+    }
+
+    /// What it holds up to its rim, in microlitres.
+    #[must_use]
+    pub fn holds_ul(&self) -> i64 {
+        match self {
+            Self::Tray(tray) => volume_at(tray, tray.inside_depth_tenths_mm),
+            Self::Bottle(bottle) => bottle.holds_ul,
+        }
+    }
+
+    /// What covers a print in it, in microlitres; anything in a bottle.
+    #[must_use]
+    pub fn least_ul(&self) -> i64 {
+        match self {
+            Self::Tray(tray) => volume_at(tray, tray.least_depth_tenths_mm),
+            Self::Bottle(_) => 0,
+        }
+    }
+
+    /// How a volume is kept in it when nobody covers it.
+    #[must_use]
+    pub fn storage(&self, volume_ul: i64) -> Storage {
+        match self {
+            Self::Tray(_) => Storage::OpenTray,
+            // Full from nine tenths on: from memory.
+            Self::Bottle(bottle) if volume_ul >= bottle.holds_ul / 10 * 9 => Storage::FullBottle,
+            Self::Bottle(_) => Storage::PartBottle,
+        }
+    }
+
+    const fn is_retired(&self) -> bool {
+        match self {
+            Self::Tray(tray) => tray.is_retired,
+            Self::Bottle(bottle) => bottle.is_retired,
+        }
+    }
+
+    /// Refuses a vessel that a mix cannot go into now.
+    ///
+    /// # Errors
+    /// It is retired, full, or waits for a rinse.
+    async fn must_be_empty(&self, book: &mut Book<'_>) -> Result<()> {
+        if self.is_retired() {
+            return Err(Error::Refused(Problem::Retired));
+        }
+        if store::in_vessel(book.tx(), self.id()).await?.is_some() {
+            return Err(Error::Refused(Problem::TrayFull));
+        }
+        if store::waits_for_rinse(book.tx(), self.id()).await? {
+            return Err(Error::Refused(Problem::RinseFirst));
+        }
+        Ok(())
+    }
+
+    /// Refuses a kind of bath that prints do not meet in this tray.
+    ///
+    /// # Errors
+    /// The tray is for another.
+    fn must_be_for(&self, kind: Kind) -> Result<()> {
+        match self {
+            Self::Tray(tray) if !serves(tray.step, kind) => Err(Error::Refused(Problem::OtherStep)),
+            _ => Ok(()),
+        }
+    }
+}
+
+/// Whether prints meet this kind of bath in a tray with this step.
+#[must_use]
+pub fn serves(step: Step, kind: Kind) -> bool {
+    match step {
+        Step::Any => true,
+        Step::Developer => kind == Kind::Developer,
+        Step::StopBath => kind == Kind::StopBath,
+        Step::Fixer | Step::FirstFixer | Step::SecondFixer => kind == Kind::Fixer,
+        Step::HoldingWater => kind == Kind::HoldingWater,
+        Step::WashAid => kind == Kind::WashAid,
+        Step::Toner => kind == Kind::Toner,
+        Step::Wash => false,
+    }
+}
+
+/// Which place among fixing baths a tray's step is.
+#[must_use]
+pub const fn place_of(step: Step) -> Place {
+    match step {
+        Step::FirstFixer => Place::First,
+        Step::SecondFixer => Place::Second,
+        _ => Place::Single,
+    }
+}
+
+/// What a tray holds up to a depth, in microlitres: a cubic millimetre is a
+/// microlitre, and the sides are in tenths.
+#[must_use]
+pub fn volume_at(tray: &Tray, depth_tenths_mm: i32) -> i64 {
+    i64::from(tray.inside_long_tenths_mm)
+        * i64::from(tray.inside_short_tenths_mm)
+        * i64::from(depth_tenths_mm)
+        / 1_000
+}
+
+/// The area of a tray's floor.
+///
+/// # Errors
+/// A fault: measurements that no arithmetic holds.
+pub fn floor_of(tray: &Tray) -> Result<Area> {
+    let long = TenthsMm::new(tray.inside_long_tenths_mm.into()).map_err(Error::fault)?;
+    let short = TenthsMm::new(tray.inside_short_tenths_mm.into()).map_err(Error::fault)?;
+    long.by(short).map_err(Error::fault)
+}
+
+/// How long a volume lives in a vessel and storage, in seconds.
+///
+/// # Errors
+/// A fault: figures that no arithmetic holds.
+pub(super) fn life_in(
+    figures: &Figures,
+    vessel: &Vessel,
+    storage: Storage,
+    volume_ul: i64,
+) -> Result<i64> {
+    let life_s = match storage {
+        Storage::OpenTray => figures.open_life_s,
+        Storage::CoveredTray => figures.covered_life_s,
+        Storage::FullBottle => figures.full_bottle_life_s,
+        Storage::PartBottle => figures.part_bottle_life_s,
+    };
+    match vessel {
+        Vessel::Tray(tray) if figures.oxidises && storage == Storage::OpenTray => {
+            let volume = Microlitres::new(volume_ul).map_err(Error::fault)?;
+            let reference = Seconds::new(life_s).map_err(Error::fault)?;
+            let depth = TenthsMm::new(figures.depth_reference_tenths_mm.into());
+            let depth = depth.map_err(Error::fault)?;
+            let life = oxidising_life(reference, volume, floor_of(tray)?, depth);
+            Ok(life.map_err(Error::fault)?.get())
+        }
+        _ => Ok(life_s),
+    }
+}
+
+/// How long a mix lives from now on as it is kept, in seconds. A mix of an early
+/// entry keeps no figures: it lives on at the pace it had.
+fn life_of(mix: &Mix, vessel: &Vessel, storage: Storage, volume_ul: i64) -> Result<i64> {
+    mix.figures.as_ref().map_or(Ok(mix.life_s), |figures| {
+        life_in(figures, vessel, storage, volume_ul)
+    })
+}
+
+/// When something happened, as somebody says it: nothing for just now.
+///
+/// # Errors
+/// In the future; longer ago than the room takes notes for.
+pub(crate) fn happened(
+    now: OffsetDateTime,
+    happened_at_us: Option<i64>,
+    settings: &Settings,
+) -> Result<Option<OffsetDateTime>> {
+    let Some(at) = happened_at_us else {
+        return Ok(None);
+    };
+    let minutes = settings.late_note_minutes;
+    let window = Seconds::new(i64::from(minutes) * 60).map_err(Error::fault)?;
+    match may_note(Moment::new(at), Moment::new(micros(now)), window) {
+        Ok(()) => Ok(Some(moment(at))),
+        Err(NoteRefused::Future) => Err(Error::field("happened_at", Problem::InTheFuture)),
+        Err(NoteRefused::TooLate) => Err(Error::field("happened_at", Problem::TooLate { minutes })),
+    }
+}
+
+/// A mix to do something with, and when that happened.
+pub(in crate::mixes) struct Ground {
+    pub(in crate::mixes) mix: Mix,
+    pub(in crate::mixes) vessel: Vessel,
+    pub(in crate::mixes) settings: Settings,
+    pub(in crate::mixes) at: Option<OffsetDateTime>,
+}
+
+impl Ground {
+    pub(in crate::mixes) async fn of(
+        book: &mut Book<'_>,
+        id: Uuid,
+        happened_at_us: Option<i64>,
+    ) -> Result<Self> {
+        let settings = rooms::settings(book.tx()).await?;
+        let mix = store::mix(book.tx(), id).await?.ok_or(Error::NotFound)?;
+        let vessel = Vessel::of(book.tx(), &mix).await?;
+        let at = happened(book.now(), happened_at_us, &settings)?;
+        // Nothing happens to a mix before it stood where it stands.
+        let since = mix.stands_since.unwrap_or(mix.mixed_at);
+        if at.is_some_and(|at| at + Duration::minutes(1) < since) {
+            return Err(Error::field("happened_at", Problem::BeforeItStood));
+        }
+        Ok(Self {
+            mix,
+            vessel,
+            settings,
+            at,
+        })
+    }
+
+    /// Everything a verdict on the mix stands on.
+    pub(in crate::mixes) async fn state(&self, book: &mut Book<'_>) -> Result<MixState> {
+        state_of(book, &self.mix, &self.settings).await
+    }
+
+    /// When it happened, for the trade's arithmetic.
+    fn moment(&self, book: &Book<'_>) -> Moment {
+        Moment::new(micros(self.at.unwrap_or(book.now())))
+    }
+}
+
+/// The present moment of a writing, for the trade's arithmetic.
+pub(in crate::mixes) fn happened_to(book: &Book<'_>) -> Moment {
+    Moment::new(micros(book.now()))
+}
+
+async fn state_of(book: &mut Book<'_>, mix: &Mix, settings: &Settings) -> Result<MixState> {
+    let findings = Findings::of(book.tx(), std::slice::from_ref(mix)).await?;
+    super::judging::state(mix, &findings, settings)
+}
+
+/// A liquid by its product's groups and what came into it besides; a product
+/// without groups, or something nobody can name, is of an unknown nature.
+fn liquid(groups: &[String], contaminants: &[String]) -> Result<Liquid> {
+    if groups.is_empty() || contaminants.iter().any(|name| name == UNKNOWN) {
+        return Ok(Liquid::Unknown);
+    }
+    let all = [products::groups(groups)?, products::groups(contaminants)?].concat();
+    Ok(Liquid::Solution(Groups::from(all)))
+}
+
+/// How a contaminant nobody can name is written.
+pub(super) const UNKNOWN: &str = "unknown";
+
+/// Refuses what must not be poured together. Nobody can override it.
+fn guard(field: &'static str, one: Liquid, other: Liquid, is_one_product: bool) -> Result<()> {
+    let judged = match is_one_product {
+        true => judge_pour_of_one_product(one),
+        false => judge_pour(one, other),
+    };
+    let problem = match judged {
+        Pour::Allowed => return Ok(()),
+        Pour::Never(clash) => Problem::MustNotMeet(clash),
+        Pour::NotInOneContainer(clash) => Problem::NotInOneContainer(clash),
+        Pour::Unknown => Problem::UnknownGroups,
+    };
+    Err(Error::field(field, problem))
+}
+
+/// Refuses what must not meet in one container.
+async fn guard_container(book: &mut Book<'_>, mix: &Mix, container: &str) -> Result<()> {
+    let contaminants = store::contaminants(book.tx(), mix.id).await?;
+    let poured = liquid(&mix.groups, &contaminants)?;
+    for before in store::container(book.tx(), container).await? {
+        let other = liquid(&before.groups, &before.contaminants)?;
+        let is_pure = contaminants.is_empty() && before.contaminants.is_empty();
+        let is_one_product = is_pure && before.product_id == mix.product_id;
+        guard(
+            "container",
+            poured,
+            other,
+            is_one_product && mix.product_id.is_some(),
+        )?;
+    }
+    Ok(())
+}

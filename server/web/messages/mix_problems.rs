@@ -1,0 +1,91 @@
+//! What is wrong with what somebody wants to do with a mix, and what to do about it.
+
+use crate::darkroom::joining::{JoinRefused, Side};
+use crate::problem::Problem;
+
+/// What is wrong with something done to a mix; nothing where it is no such problem.
+#[must_use]
+pub fn about_mixes(problem: &Problem) -> Option<String> {
+    let sentence = match problem {
+        Problem::UnknownLiquid => {
+            "Nobody knows what this liquid is. Leave it where it is and call a steward."
+        }
+        Problem::KnownMixThere => {
+            "The book knows what stands here. If you doubt it, flag it as contaminated."
+        }
+        Problem::RinseFirst => {
+            "This held household bleach. Rinse it well with water and record that first."
+        }
+        Problem::NotAtThisBench => {
+            "Household bleach has no use at this bench: with almost anything here it gives off \
+             toxic gas."
+        }
+        Problem::OtherStep => {
+            "Prints meet another bath in this tray. Choose the tray that is for this one."
+        }
+        Problem::NoFiguresForPlace => {
+            "This dilution has no capacity for this place among fixing baths. Ask a steward to \
+             enter it from the maker’s data sheet."
+        }
+        Problem::NoSecondBath => {
+            "No second bath of the same fixer stands in this line, so there is none to move up."
+        }
+        Problem::ReplaceBoth => {
+            "The second bath is used up, or has moved up as often as this room allows. Discard \
+             both and mix two fresh ones."
+        }
+        Problem::NotDiscarded => {
+            "This mix was not discarded by itself, so there is nothing to undo."
+        }
+        Problem::BeforeItStood => "The mix did not stand there yet then. Look at the time again.",
+        Problem::SomethingStoodThere => "Something else stood there then. Look at the time again.",
+        Problem::ExtensionTooLong => "Give more than nothing and at most 24 hours.",
+        Problem::ExtensionUnsafe => {
+            "No extension covers contamination, a failed check, measured silver over its limit or \
+             liquid nobody knows. Replace it."
+        }
+        Problem::ExtensionNotNeeded => "This mix need not be replaced yet, so nothing is extended.",
+        Problem::MayNotJoin(cause) => return Some(may_not_join(*cause)),
+        Problem::PaperOnly { product } => {
+            return Some(format!(
+                "{product} has no figure for film here: it takes paper only. Use another fixer."
+            ));
+        }
+        _ => return None,
+    };
+    Some(sentence.to_owned())
+}
+
+fn may_not_join(cause: JoinRefused) -> String {
+    let which = |side| match side {
+        Side::Receiving => "The mix you would add to",
+        Side::Poured => "The mix you would pour",
+    };
+    match cause {
+        JoinRefused::OtherProduct => "Different products are never poured together.".to_owned(),
+        JoinRefused::OtherDilution => {
+            "Different dilutions are not poured together: nobody could say what came of it."
+                .to_owned()
+        }
+        JoinRefused::UsedUp(side, _) => format!(
+            "{} is used up. Adding to it would not make it good: discard it.",
+            which(side)
+        ),
+        JoinRefused::Contaminated(side) => {
+            format!("{} is flagged as contaminated. Discard it.", which(side))
+        }
+        JoinRefused::CheckFailed(side) => {
+            format!("{} failed a check. Discard it.", which(side))
+        }
+        JoinRefused::ReadingOver(side) => {
+            format!(
+                "The last reading of it says replace. {} is spent.",
+                which(side)
+            )
+        }
+        JoinRefused::UnknownStart(side) => {
+            format!("{} is of unknown origin or age.", which(side))
+        }
+        JoinRefused::Quantity(_) => "That is more than can be reckoned.".to_owned(),
+    }
+}
