@@ -9,6 +9,8 @@ pub mod api;
 pub mod app;
 /// The bench: lines and trays.
 pub mod bench;
+/// The bench on paper, for power cuts.
+pub mod bench_sheet;
 /// The board of a room: what stands in each tray, and whether it is good.
 pub mod board;
 /// The book's pages: entries, filters, checkpoints, the book as a file.
@@ -37,6 +39,8 @@ pub mod input;
 pub mod jobs;
 /// Every kind of entry.
 pub mod kinds;
+/// Labels for trays and bottles.
+pub mod labels;
 /// The room's book: entries, their hash chain, checkpoints and verification.
 pub mod logbook;
 /// Members: who is in a room and as what.

@@ -22,8 +22,8 @@ use crate::identity::{Permit, Skin};
 use crate::rights::{Right, Row};
 use crate::web::{assets, display, error_pages, guards, health, journal};
 use crate::{
-    api, bench, board, book, emergency, handover, identity, members, mixes, notices, outages,
-    papers, products, rooms, sheets, trays,
+    api, bench, bench_sheet, board, book, emergency, handover, identity, labels, members, mixes,
+    notices, outages, papers, products, rooms, sheets, trays,
 };
 
 const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
@@ -182,7 +182,9 @@ pub fn pages() -> Pages {
         .and(members::join_pages::pages())
         .and(board::pages())
         .and(trays::pages())
+        .and(bench_sheet::pages())
         .and(mixes::pages())
+        .and(labels::pages())
         .and(sheets::pages())
         .and(bench::pages())
         .and(papers::pages())

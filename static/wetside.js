@@ -36,5 +36,11 @@ for (const more of document.querySelectorAll("details.more")) {
   });
 }
 
+// The page on paper in one press.
+for (const button of document.querySelectorAll("[data-print]")) {
+  button.hidden = false;
+  button.addEventListener("click", () => window.print());
+}
+
 // A summary of problems takes the focus when the page opens.
 document.querySelector(".summary")?.focus();

@@ -286,12 +286,21 @@ pub fn life_used_ppb(mix: &Mix, now: OffsetDateTime) -> i64 {
     mix.age_ppb + ppb(lived_us, mix.life_s.saturating_mul(1_000_000))
 }
 
+/// When a mix's life is over where it stands now; none where nobody knows.
+#[must_use]
+pub fn life_ends(mix: &Mix) -> Option<OffsetDateTime> {
+    if mix.life_s <= 0 {
+        return None;
+    }
+    let left_ppb = i128::from((1_000_000_000 - mix.age_ppb).max(0));
+    let left_s = left_ppb * i128::from(mix.life_s) / 1_000_000_000;
+    Some(mix.age_at + Duration::seconds(i64::try_from(left_s).unwrap_or(0)))
+}
+
 /// What is left of a mix's life, drawn as of `now`.
 #[must_use]
 pub fn life_rule(mix: &Mix, zone: &Zone, now: OffsetDateTime, test_from: Option<u8>) -> Rule {
-    let left_ppb = i128::from((1_000_000_000 - mix.age_ppb).max(0));
-    let left_s = left_ppb * i128::from(mix.life_s) / 1_000_000_000;
-    let ends = mix.age_at + Duration::seconds(i64::try_from(left_s).unwrap_or(0));
+    let ends = life_ends(mix).unwrap_or(mix.age_at);
     let ends_words = zone.clock_and_weekday(ends).words;
     Rule {
         measured: Measured::Life,

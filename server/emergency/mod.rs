@@ -6,5 +6,5 @@ mod store;
 /// Its pages.
 pub mod views;
 
-pub use pages::{for_everyone, of_room};
+pub use pages::{for_everyone, of_room, on_file};
 pub(crate) use statements::response;

@@ -7,10 +7,10 @@ use super::statements;
 use super::store;
 use super::views::{EmergencyPage, Precaution, RoomHelp};
 use crate::app::App;
-use crate::database::Scope;
+use crate::database::{RoomTx, Scope};
 use crate::error::{Error, Result};
 use crate::outages;
-use crate::rooms;
+use crate::rooms::{self, Settings};
 use crate::web::around;
 use crate::web::forms::page;
 use crate::web::frame::Frame;
@@ -73,13 +73,12 @@ async fn help(app: &App, slug: String) -> Result<Found> {
         room: room.id,
         person: None,
     };
-    let (settings, codes, open) = app
+    let (settings, help, precautions, open) = app
         .database()
         .reading(scope, |tx| {
             Box::pin(async move {
-                let settings = rooms::settings(tx).await?;
-                let codes = store::precautions(tx).await?;
-                Ok((settings, codes, outages::open(tx).await?))
+                let (settings, help, precautions) = on_file(tx).await?;
+                Ok((settings, help, precautions, outages::open(tx).await?))
             })
         })
         .await?;
@@ -88,20 +87,32 @@ async fn help(app: &App, slug: String) -> Result<Found> {
         slug: room.slug,
         name: settings.name,
     };
-    let help = RoomHelp {
-        emergency_number: settings.emergency.number,
-        poison_centre: settings.emergency.poison_centre,
-        address: settings.emergency.address,
-        contacts: settings.emergency.contacts,
-        eyewash: settings.emergency.eyewash,
-        data_sheets: settings.emergency.data_sheets,
-    };
     Ok(Found {
         name,
         off,
         help,
-        precautions: codes.into_iter().flat_map(responses).collect(),
+        precautions,
     })
+}
+
+/// A room's settings, and what they and its products say for Emergency.
+///
+/// # Errors
+/// The database's.
+pub async fn on_file(tx: &mut RoomTx) -> Result<(Settings, RoomHelp, Vec<Precaution>)> {
+    let settings = rooms::settings(tx).await?;
+    let codes = store::precautions(tx).await?;
+    let file = settings.emergency.clone();
+    let help = RoomHelp {
+        emergency_number: file.number,
+        poison_centre: file.poison_centre,
+        address: file.address,
+        contacts: file.contacts,
+        eyewash: file.eyewash,
+        data_sheets: file.data_sheets,
+    };
+    let precautions = codes.into_iter().flat_map(responses).collect();
+    Ok((settings, help, precautions))
 }
 
 /// The statements that say what to do: P3xx, as the product's sheet lists them.

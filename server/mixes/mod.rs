@@ -29,5 +29,7 @@ pub use judging::{Findings, judge, silver_mg_per_litre, state};
 pub use mix::Mix;
 pub(crate) use pages::cautions;
 pub use pages::pages;
-pub use store::{all_capacities, capacities, in_vessel, mix, mixes, standing};
+pub use store::{
+    WornAt, all_capacities, capacities, in_vessel, mix, mixes, standing, wear_history,
+};
 pub(crate) use worksheet::step;

@@ -240,20 +240,23 @@ async fn mixed(
     let now = app.clock().now();
     let numbers = settings.numbers();
     let zone = settings.time_zone()?;
-    let dilution = numbers.dilution(mix.parts_thousandths);
     page(&MixedPage {
         shell: frame.shell_in(&permit, Some(Place::Board)),
+        mix_id: mix.id.to_string(),
         seq: mix.mixed_seq,
         tray_id: tray.id.to_string(),
         tray: tray.name.clone(),
-        title: format!(
-            "{} {dilution}",
-            verdicts::mix_name(mix.product_name.as_deref())
-        ),
+        title: titled(&mix, numbers),
         total: numbers.volume(mix.charged_ul),
         life: board::life_rule(&mix, &zone, now, None),
         is_not_from_stock: true,
     })
+}
+
+/// `Plain print developer 1+9`.
+fn titled(mix: &Mix, numbers: Numbers) -> String {
+    let dilution = numbers.dilution(mix.parts_thousandths);
+    format!("{} {dilution}", verdicts::mix_name(mix.product_name.as_deref()))
 }
 
 /// A mix that stands in a tray now, and that tray.

@@ -388,3 +388,52 @@ pub(super) async fn contaminants(tx: &mut RoomTx, mix: Uuid) -> Result<Vec<Strin
     .await?;
     Ok(found)
 }
+
+/// A note as it wore one mix.
+#[derive(Clone, Debug, Eq, PartialEq)]
+pub struct WornAt {
+    /// When the sheets went through.
+    pub happened_at: OffsetDateTime,
+    /// How many sheets, or rolls of film.
+    pub sheets: i32,
+    /// The paper class's name; nothing for film.
+    pub paper_class: Option<String>,
+    /// The sheet size's name; nothing for film.
+    pub sheet_size: Option<String>,
+    /// What that used up, in nanolitres.
+    pub spent_nl: i64,
+    /// When the note was taken back.
+    pub undone_at: Option<OffsetDateTime>,
+}
+
+/// The newest notes that wore a mix, those that were taken back too, oldest first and
+/// at most `most`.
+///
+/// # Errors
+/// The database's.
+pub async fn wear_history(tx: &mut RoomTx, mix: Uuid, most: i64) -> Result<Vec<WornAt>> {
+    let room = tx.room();
+    let mut found = sqlx::query_as!(
+        WornAt,
+        r#"
+        select
+            p.happened_at, p.sheets, c.name as "paper_class?", s.name as "sheet_size?", w.spent_nl,
+            u.happened_at as "undone_at?"
+        from wear w
+        join pass p on p.room_id = w.room_id and p.seq = w.seq
+        left join paper_class c on c.room_id = p.room_id and c.id = p.paper_class_id
+        left join sheet_size s on s.room_id = p.room_id and s.id = p.sheet_size_id
+        left join entry u on u.room_id = p.room_id and u.seq = p.reversed_by
+        where w.room_id = $1 and w.mix_id = $2
+        order by p.seq desc
+        limit $3
+        "#,
+        room,
+        mix,
+        most
+    )
+    .fetch_all(tx.db())
+    .await?;
+    found.reverse();
+    Ok(found)
+}

@@ -115,6 +115,8 @@ impl Cylinder {
 pub struct MixedPage {
     /// The frame.
     pub shell: Shell,
+    /// The mix's id.
+    pub mix_id: String,
     /// The entry's number.
     pub seq: i64,
     /// The tray's id.

@@ -30,4 +30,5 @@ pub use entries::{
     WATER_WARMEST_TENTHS_CELSIUS, group_text, parse_group,
 };
 pub use pages::pages;
+pub(crate) use statements::text as statement;
 pub use store::{Product, groups, product, products};

@@ -76,7 +76,7 @@ const STATEMENTS: &[(&str, &str)] = &[
 ];
 
 /// The text of a statement.
-pub(super) fn text(code: &str) -> String {
+pub(crate) fn text(code: &str) -> String {
     let found = STATEMENTS.iter().find(|(known, _)| *known == code);
     match found {
         Some((_, text)) => (*text).to_owned(),

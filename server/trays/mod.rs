@@ -4,5 +4,6 @@ mod pages;
 mod sums;
 /// Its page, as the template wants it.
 pub mod views;
+mod wear;
 
 pub use pages::pages;

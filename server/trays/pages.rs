@@ -8,6 +8,7 @@ use uuid::Uuid;
 
 use super::sums;
 use super::views::{MixInTray, TrayEvent, TrayPage};
+use super::wear::{MOST_NOTES, over_time};
 use crate::app::App;
 use crate::bench::{self, Line, Tray};
 use crate::board::{self, TrayNow};
@@ -15,11 +16,13 @@ use crate::book::filter::{Filter, Reader};
 use crate::book::reading;
 use crate::error::{Error, Result};
 use crate::identity::{self, Permit};
-use crate::mixes;
+use crate::mixes::{self, WornAt};
 use crate::rights::{self, LookAtBoard, Right};
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
 use crate::sheets::{self, WornByClass};
+use crate::web::chart::WearChart;
+use crate::web::dates::Zone;
 use crate::web::forms::page;
 use crate::web::frame::Frame;
 use crate::web::messages::bench as words;
@@ -40,6 +43,7 @@ struct Ground {
     line: Line,
     now: TrayNow,
     worn: Vec<WornByClass>,
+    notes: Vec<WornAt>,
     mixed_by: Option<String>,
     events: Vec<TrayEvent>,
     older: Option<String>,
@@ -65,9 +69,10 @@ async fn ground(
                 let tray = bench::tray(tx, id).await?.ok_or(Error::NotFound)?;
                 let line = bench::line(tx, tray.line_id).await?;
                 let now = board::tray_now(tx, tray, &settings, now).await?;
-                let (mut worn, mut mixed_by) = (Vec::new(), None);
+                let (mut worn, mut notes, mut mixed_by) = (Vec::new(), Vec::new(), None);
                 if let Some(mix) = &now.mix {
                     worn = sheets::worn_by_class(tx, mix.id, mix.place()).await?;
+                    notes = mixes::wear_history(tx, mix.id, MOST_NOTES).await?;
                     if let Some(person) = mix.mixed_by {
                         mixed_by = identity::person_name(tx, person).await?;
                     }
@@ -77,6 +82,7 @@ async fn ground(
                     line: line.ok_or(Error::NotFound)?,
                     settings,
                     worn,
+                    notes,
                     mixed_by,
                     events: Vec::new(),
                     older: None,
@@ -160,7 +166,7 @@ fn tray_page(
         drawing: figures.drawing.clone(),
         reason: figures.reason.clone(),
         change: figures.change.clone(),
-        mix: mix_in_tray(ground, &figures, &zone, now),
+        mix: mix_in_tray(ground, &figures, &zone, now)?,
         events: ground.events.clone(),
         older: ground.older.clone(),
         may_mix: !is_full && !tray.is_retired && may(rights::Mix::ROW),
@@ -182,13 +188,17 @@ fn inside(tray: &Tray, numbers: Numbers) -> String {
 fn mix_in_tray(
     ground: &Ground,
     figures: &board::Figures,
-    zone: &crate::web::dates::Zone,
+    zone: &Zone,
     now: OffsetDateTime,
-) -> Option<MixInTray> {
-    let numbers = ground.settings.numbers();
-    let mix = ground.now.mix.as_ref()?;
-    let (capacity, life) = figures.rules.clone()?;
-    Some(MixInTray {
+) -> Result<Option<MixInTray>> {
+    let settings = &ground.settings;
+    let numbers = settings.numbers();
+    let Some((mix, rules)) = ground.now.mix.as_ref().zip(figures.rules.clone()) else {
+        return Ok(None);
+    };
+    let (capacity, life) = rules;
+    let wear = over_time(mix, &ground.notes, settings, now);
+    Ok(Some(MixInTray {
         id: mix.id.to_string(),
         product_id: mix.product_id.map(|id| id.to_string()),
         product: verdicts::mix_name(mix.product_name.as_deref()),
@@ -201,6 +211,7 @@ fn mix_in_tray(
         life,
         capacity_sum: sums::capacity(mix, &ground.worn, numbers),
         life_sum: sums::life(mix, zone, now),
+        wear: WearChart::draw(wear, zone).map_err(Error::fault)?,
         cautions: mixes::cautions(&mix.hazard_codes),
-    })
+    }))
 }

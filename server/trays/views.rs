@@ -2,6 +2,7 @@
 
 use askama::Template;
 
+use crate::web::chart::WearChart;
 use crate::web::dates::Moment;
 use crate::web::drawing::{Rule, TrayDrawing, VerdictWord};
 use crate::web::shell::Shell;
@@ -71,6 +72,8 @@ pub struct MixInTray {
     pub capacity_sum: Vec<Step>,
     /// The same of its life.
     pub life_sum: Vec<Step>,
+    /// How it wore since it was mixed.
+    pub wear: WearChart,
     /// The product's own cautions, one sentence each.
     pub cautions: Vec<String>,
 }

@@ -29,6 +29,7 @@ static ASSETS: LazyLock<Vec<Asset>> = LazyLock::new(|| {
         ),
         asset("bench.css", CSS, include_bytes!("../../static/bench.css")),
         asset("desk.css", CSS, include_bytes!("../../static/desk.css")),
+        asset("paper.css", CSS, include_bytes!("../../static/paper.css")),
         asset("print.css", CSS, include_bytes!("../../static/print.css")),
         asset(
             "wetside.js",

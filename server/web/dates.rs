@@ -136,6 +136,24 @@ impl Zone {
         self.moment(at, "%a %-d %b %Y")
     }
 
+    /// `Thu 26 Nov 2026, 21:10`: for paper, which nobody knows the day of.
+    #[must_use]
+    pub fn on_paper(&self, at: OffsetDateTime) -> Moment {
+        self.moment(at, "%a %-d %b %Y, %H:%M")
+    }
+
+    /// `Thu 26`: a day on the axis of a chart.
+    #[must_use]
+    pub fn weekday_and_day(&self, at: OffsetDateTime) -> String {
+        self.written(at, "%a %-d")
+    }
+
+    /// `26 Nov`: a day on the axis of a chart of many.
+    #[must_use]
+    pub fn day_and_month(&self, at: OffsetDateTime) -> String {
+        self.written(at, "%-d %b")
+    }
+
     /// `2026-11-26`, the value of a date field.
     #[must_use]
     pub fn date_value(&self, at: OffsetDateTime) -> String {

@@ -7,6 +7,7 @@
 pub mod api;
 pub mod bench;
 pub mod desk;
+pub mod drawing;
 pub mod entries;
 pub mod handover;
 pub mod lines;

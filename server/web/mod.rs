@@ -6,6 +6,8 @@
 pub mod around;
 /// Style sheets and script, embedded, under names that change with their content.
 pub mod assets;
+/// How a mix wore, as a chart.
+pub mod chart;
 /// Instants in words of the room's zone, and local times back to instants.
 pub mod dates;
 /// What the pages of the steward's desk share.

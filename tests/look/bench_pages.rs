@@ -264,6 +264,7 @@ fn mix_in_tray(left: (u8, u8)) -> MixInTray {
                 "40\u{a0}%",
             ),
         ],
+        wear: super::print_pages::wear(),
         cautions: vec![ALLERGY.to_owned()],
     }
 }

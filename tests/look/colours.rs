@@ -7,10 +7,11 @@ use std::collections::HashMap;
 
 use regex::Regex;
 
-const SHEETS: [&str; 3] = [
+const SHEETS: [&str; 4] = [
     include_str!("../../static/wetside.css"),
     include_str!("../../static/bench.css"),
     include_str!("../../static/desk.css"),
+    include_str!("../../static/paper.css"),
 ];
 
 type Colour = [u8; 3];

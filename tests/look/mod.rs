@@ -14,6 +14,7 @@ mod note_pages;
 mod other_pages;
 mod paper_pages;
 mod people_pages;
+mod print_pages;
 mod product_pages;
 mod rules;
 
@@ -34,6 +35,7 @@ pub(crate) fn pages() -> Vec<Page> {
         other_pages::PAGES,
         people_pages::PAGES,
         product_pages::PAGES,
+        print_pages::PAGES,
     ]
     .concat()
 }

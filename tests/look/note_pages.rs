@@ -206,6 +206,7 @@ fn mix_wrong(shell: Shell) -> String {
 fn mixed(shell: Shell) -> String {
     let page = MixedPage {
         shell,
+        mix_id: "m1".to_owned(),
         seq: 412,
         tray_id: "t1".to_owned(),
         tray: "Developer".to_owned(),

@@ -11,10 +11,12 @@ use super::source::{Source, below};
 
 const NOUNS: &[&str] = &[
     "bench",
+    "bench_sheet",
     "board",
     "book",
     "emergency",
     "handover",
+    "labels",
     "members",
     "mixes",
     "notices",
