@@ -1,7 +1,7 @@
 //! The figures of products and dilutions as their pages show them: each with
 //! where it comes from.
 
-use super::views::FigureShown;
+use super::views::{FigureGroup, FigureShown};
 use super::{
     CapacityFigure, DilutionFigures, Form, Kind, Place, Product, WATER_WARMEST_TENTHS_CELSIUS,
 };
@@ -101,44 +101,60 @@ fn of_form(product: &Product, numbers: Numbers, figures: &mut Figures<'_>) {
     figures.add_life(words::STOCK_PART_LIFE, product.stock_part_life_s);
 }
 
-/// The figures of one dilution.
+/// The figures of one dilution: paper by the place of the bath, then the rest.
 pub(super) fn of_dilution(
     dilution: &DilutionFigures,
     product: &Product,
     classes: &[PaperClass],
     numbers: Numbers,
-) -> Vec<FigureShown> {
+) -> Vec<FigureGroup> {
+    let is_fixer = product.kind == Kind::Fixer;
+    let mut groups = Vec::new();
+    for place in Place::ALL {
+        let mut figures = Figures {
+            shown: Vec::new(),
+            basis: &dilution.figures_basis,
+        };
+        for figure in dilution.capacities_in(place) {
+            let takes = words::takes(figure.sheets_per_litre_thousandths, numbers);
+            figures.add_from(a_litre(figure, classes), takes, figure.basis.clone());
+        }
+        if let Some(limit) = dilution.silver_limit_mg_per_litre(place) {
+            figures.add(words::SILVER_LIMIT, words::mg_per_litre(limit, numbers));
+        }
+        if !figures.shown.is_empty() {
+            groups.push(FigureGroup {
+                title: is_fixer.then(|| words::place(place).to_owned()),
+                figures: figures.shown,
+            });
+        }
+    }
+    groups.push(FigureGroup {
+        title: is_fixer.then(|| words::ANY_PLACE.to_owned()),
+        figures: in_any_place(dilution, is_fixer, numbers),
+    });
+    groups
+}
+
+fn in_any_place(dilution: &DilutionFigures, is_fixer: bool, numbers: Numbers) -> Vec<FigureShown> {
     let mut figures = Figures {
         shown: Vec::new(),
         basis: &dilution.figures_basis,
     };
-    for figure in &dilution.capacities {
-        let takes = words::takes(figure.sheets_per_litre_thousandths, numbers);
-        figures.add_from(a_litre(figure, classes), takes, figure.basis.clone());
-    }
-    if product.kind == Kind::Fixer {
+    if is_fixer {
         match dilution.film_rolls_per_litre_thousandths {
             Some(rolls) => figures.add(words::FILM, words::rolls(rolls, numbers)),
             None => figures.add_from(words::FILM, words::PAPER_ONLY.to_owned(), String::new()),
         }
+    }
+    if let Some(acid) = dilution.acid_mmol_per_litre {
+        figures.add(words::ACID, words::mmol_per_litre(acid, numbers));
     }
     figures.basis = &dilution.life_basis;
     figures.add_life(words::OPEN_TRAY, Some(dilution.tray_life_s));
     figures.add_life(words::COVERED_TRAY, dilution.covered_life_s);
     figures.add_life(words::STOPPERED_BOTTLE, Some(dilution.bottle_life_s));
     figures.add_life(words::PART_BOTTLE, dilution.part_bottle_life_s);
-    figures.basis = &dilution.figures_basis;
-    if let Some(acid) = dilution.acid_mmol_per_litre {
-        figures.add(words::ACID, words::mmol_per_litre(acid, numbers));
-    }
-    for place in Place::ALL {
-        if let Some(limit) = dilution.silver_limit_mg_per_litre(place) {
-            figures.add(
-                words::silver_limit(place),
-                words::mg_per_litre(limit, numbers),
-            );
-        }
-    }
     figures.shown
 }
 
@@ -147,5 +163,5 @@ fn a_litre(figure: &CapacityFigure, classes: &[PaperClass]) -> String {
         .iter()
         .find(|class| class.id == figure.paper_class_id);
     let class = class.map_or("", |class| class.name.as_str());
-    words::a_litre(figure.place, class)
+    words::a_litre(class)
 }

@@ -201,7 +201,7 @@ fn shown(dilution: &DilutionFigures, ground: &Ground) -> DilutionShown {
     DilutionShown {
         id: dilution.id.to_string(),
         name: numbers.dilution(dilution.parts_thousandths),
-        figures: figures::of_dilution(dilution, &ground.product, &ground.classes, numbers),
+        groups: figures::of_dilution(dilution, &ground.product, &ground.classes, numbers),
     }
 }
 

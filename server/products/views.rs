@@ -51,6 +51,15 @@ pub struct FigureShown {
     pub basis: String,
 }
 
+/// Figures that belong together.
+#[derive(Debug, Clone)]
+pub struct FigureGroup {
+    /// `The first of two baths`; none where all of them are one group.
+    pub title: Option<String>,
+    /// The figures.
+    pub figures: Vec<FigureShown>,
+}
+
 /// A dilution as shown.
 #[derive(Debug, Clone)]
 pub struct DilutionShown {
@@ -59,7 +68,7 @@ pub struct DilutionShown {
     /// `1+9`.
     pub name: String,
     /// Paper, film, lives and limits, each with where it comes from.
-    pub figures: Vec<FigureShown>,
+    pub groups: Vec<FigureGroup>,
 }
 
 /// A code of the data sheet with its text.

@@ -170,10 +170,12 @@ fn a_fixer_takes_paper_by_its_place() {
         // All from memory, and said so.
         for row in [
             "A litre, RCfrom memory40 sheets",
-            "A litre as the first of two baths, FBfrom memory40 sheets",
-            "A litre as the second of two baths, FBfrom memory400 sheets",
-            "A litre, filmpaper only",
-            "As the first of two, used up from a silver offrom memory2000 mg/L",
+            "A litre, FBfrom memory20 sheets",
+            "The first of two baths A litre, RCfrom memory80 sheets",
+            "A litre, FBfrom memory40 sheets",
+            "Used up from a silver offrom memory2000 mg/L The second of two baths",
+            "A litre, FBfrom memory400 sheets",
+            "In any place A litre, filmpaper only",
         ] {
             assert!(said.contains(row), "{row}: {said}");
         }
@@ -204,17 +206,14 @@ fn a_fixer_takes_paper_by_its_place() {
         let said = page.page().first("section.dilution").unwrap();
         for row in [
             "A litre, RCfrom memory40 sheets",
-            "A litre as the first of two baths, FBset by a steward30 sheets",
-            "A litre as the second of two baths, FBfrom memory400 sheets",
+            "A litre, FBset by a steward30 sheets",
+            "A litre, FBfrom memory400 sheets",
             "A litre, filmthe sheet of May12 rolls",
             "Used up from a silver ofthe sheet of May500 mg/L",
         ] {
             assert!(said.contains(row), "{row}: {said}");
         }
-        assert!(
-            !said.contains("second of two baths, RC, cool tone"),
-            "{said}"
-        );
+        assert_eq!(said.matches("RC, cool tone").count(), 2, "{said}");
     });
 }
 

@@ -252,9 +252,9 @@ fn temperatures_and_times_are_those_of_the_sheet() {
         let form = form
             .fill("It works from", "25 °C")
             .fill("One time", "90")
-            .fill("At", "20")
+            .fill("At this temperature", "20")
             .fill("Another time", "1 min")
-            .fill("At the temperature of", "21");
+            .fill("At another temperature", "21");
         let page = desk.browser.submit(&form).await.expect(422);
         assert_eq!(beside(&page), ["coldest", "time_1"]);
         assert!(sentence(&page, "coldest").contains("Swap them"));
@@ -267,7 +267,7 @@ fn temperatures_and_times_are_those_of_the_sheet() {
         assert_eq!(beside(&wrong), ["time_2"]);
         let form = form
             .fill("It works from", "19")
-            .fill("At the temperature of", "24");
+            .fill("At another temperature", "24");
         let page = desk.browser.submit_and_follow(&form).await.expect(200);
         let rows = page.page().all("table.sum tr");
         // What was from memory was changed without a word.

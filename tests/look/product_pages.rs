@@ -3,8 +3,8 @@
 use askama::Template;
 use wetside::products::Place as Stands;
 use wetside::products::views::{
-    CapacityField, CodeShown, DilutionForm, DilutionFormPage, DilutionShown, FigureShown,
-    PlaceFields, ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
+    CapacityField, CodeShown, DilutionForm, DilutionFormPage, DilutionShown, FigureGroup,
+    FigureShown, PlaceFields, ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
 };
 use wetside::web::fields::{Choice, Problems};
 use wetside::web::shell::{Place, Shell};
@@ -61,11 +61,21 @@ fn dilution_shown(id: &str, name: &str, takes: (&str, &str)) -> DilutionShown {
     DilutionShown {
         id: id.to_owned(),
         name: name.to_owned(),
-        figures: vec![
-            figure("A litre, RC", takes.0),
-            figure("A litre, FB", takes.1),
-            figure("In the open tray", "8 h"),
-            figure("In a stoppered bottle", "24 h"),
+        groups: vec![
+            FigureGroup {
+                title: Some("A single bath".to_owned()),
+                figures: vec![
+                    figure("A litre, RC", takes.0),
+                    figure("A litre, FB", takes.1),
+                ],
+            },
+            FigureGroup {
+                title: Some("In any place".to_owned()),
+                figures: vec![
+                    figure("In the open tray", "8 h"),
+                    figure("In a stoppered bottle", "24 h"),
+                ],
+            },
         ],
     }
 }

@@ -105,15 +105,14 @@ pub fn takes(sheets_per_litre_thousandths: i64, numbers: Numbers) -> String {
     format!("{sheets} sheets")
 }
 
-/// Whose litre takes that much paper.
+/// The row of the paper of one class that a litre takes.
 #[must_use]
-pub fn a_litre(place: Place, class: &str) -> String {
-    match place {
-        Place::Single => format!("A litre, {class}"),
-        Place::First => format!("A litre as the first of two baths, {class}"),
-        Place::Second => format!("A litre as the second of two baths, {class}"),
-    }
+pub fn a_litre(class: &str) -> String {
+    format!("A litre, {class}")
 }
+
+/// Above what holds wherever a fixer stands.
+pub const ANY_PLACE: &str = "In any place";
 
 /// The row of the film that a litre of fixer takes.
 pub const FILM: &str = "A litre, film";
@@ -152,6 +151,8 @@ pub const WATER_WARMEST: &str = "The warmest water to mix it with";
 pub const TIME_POINTS: &str = "Times of its sheet";
 /// The bromide at which a developer is used up.
 pub const BROMIDE_LIMIT: &str = "Used up from a bromide of";
+/// The silver at which a fixer is used up.
+pub const SILVER_LIMIT: &str = "Used up from a silver of";
 /// The acid of a fresh stop bath.
 pub const ACID: &str = "Acid when fresh";
 /// Where the limit of a stop bath comes from where the product sets none.
@@ -188,16 +189,6 @@ pub fn point(seconds: i64, degrees: &str) -> String {
 #[must_use]
 pub fn limit_ph(acid: StopAcid) -> String {
     format!("Used up, by its {}, from a pH of", self::acid(acid))
-}
-
-/// The row of a fixer's silver limit.
-#[must_use]
-pub const fn silver_limit(place: Place) -> &'static str {
-    match place {
-        Place::Single => "Used up from a silver of",
-        Place::First => "As the first of two, used up from a silver of",
-        Place::Second => "As the second of two, used up from a silver of",
-    }
 }
 
 /// `2000 mg/L`.
