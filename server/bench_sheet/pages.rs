@@ -148,7 +148,10 @@ fn cautions(lines: &[LineNow]) -> Vec<String> {
     let mixes = trays.filter_map(|each| each.mix.as_ref());
     let mut cautions: Vec<String> = Vec::new();
     for mix in mixes {
-        let caution = words::caution(&verdicts::mix_name(mix.product_name.as_deref()), &mix.hazard_codes);
+        let caution = words::caution(
+            &verdicts::mix_name(mix.product_name.as_deref()),
+            &mix.hazard_codes,
+        );
         if !cautions.contains(&caution) {
             cautions.push(caution);
         }

@@ -256,7 +256,10 @@ async fn mixed(
 /// `Plain print developer 1+9`.
 fn titled(mix: &Mix, numbers: Numbers) -> String {
     let dilution = numbers.dilution(mix.parts_thousandths);
-    format!("{} {dilution}", verdicts::mix_name(mix.product_name.as_deref()))
+    format!(
+        "{} {dilution}",
+        verdicts::mix_name(mix.product_name.as_deref())
+    )
 }
 
 /// A mix that stands in a tray now, and that tray.

@@ -148,17 +148,16 @@ fn citric_stop_bath(classes: &[PaperClass]) -> NewProduct {
     }
 }
 
-/// Strong for one bath or two, weak for two only. The second bath takes a tenth
-/// of what the first does, so it lasts ten times as long.
+/// Strong for one bath or two, weak for two only. A pass counts in the second
+/// bath by the room's share; a litre of it takes as much as a litre of the first.
 fn rapid_fixer(classes: &[PaperClass]) -> NewProduct {
     let dilution = |parts, single: Sheets, first: Sheets| {
-        let second = first.map(|sheets| sheets.map(|sheets| sheets * 10));
         let mut dilution = NewDilution {
             silver_limit_first_mg_per_litre: Some(FIRST_BATH_LIMIT_MG_PER_LITRE.into()),
             figures_basis: FROM_MEMORY.to_owned(),
             ..remembered(classes, parts, (2 * DAY_S, 30 * DAY_S), single)
         };
-        for (place, sheets) in [(Place::First, first), (Place::Second, second)] {
+        for (place, sheets) in [(Place::First, first), (Place::Second, first)] {
             let more = capacities(classes, place, sheets, FROM_MEMORY);
             dilution.capacities.extend(more);
         }

@@ -205,7 +205,7 @@ pub(super) fn worn(
     let brought = brought(pass, baths, running)?;
     let mut worn = Vec::new();
     for (at, (bath, brought)) in baths.iter().zip(brought).enumerate() {
-        let is_worn = bath.is_worn || is_film;
+        let is_worn = is_film || (bath.is_worn && !bath.is_passed_by());
         if !is_worn && brought.is_none() {
             continue;
         }

@@ -102,7 +102,7 @@ fn eighty_figures_of_others_come_out_here() {
         starter::capacity_is_counted_in_sheets_of_8x10,
         starter::every_starter_figure_says_that_it_has_no_source,
         starter::no_starter_product_has_safety_data_so_none_is_mixed_before_a_steward_copied_it,
-        starter::a_second_fixer_takes_a_tenth_of_what_the_first_does,
+        starter::a_litre_of_a_second_fixer_takes_what_one_of_the_first_does,
         starter::a_fresh_stop_bath_is_as_acid_as_its_acid_makes_it,
     ];
     for check in checks {

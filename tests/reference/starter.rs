@@ -7,7 +7,6 @@ use wetside::darkroom::age::Age;
 use wetside::darkroom::dilution::{Dilution, parts_for_volume, volume_from_concentrate};
 use wetside::darkroom::quantities::{Area, Microlitres, Moment, Nanolitres, Ppb, Seconds};
 use wetside::darkroom::sheet::sheet_equivalents;
-use wetside::darkroom::silver::SECOND_BATH_SHARE;
 use wetside::darkroom::state::{MixState, TrayState};
 use wetside::darkroom::stop_bath::{StopAcid, StopBath};
 use wetside::darkroom::verdict::{Verdict, judge};
@@ -271,7 +270,7 @@ pub(super) fn no_starter_product_has_safety_data_so_none_is_mixed_before_a_stewa
 }
 
 #[test]
-pub(super) fn a_second_fixer_takes_a_tenth_of_what_the_first_does() {
+pub(super) fn a_litre_of_a_second_fixer_takes_what_one_of_the_first_does() {
     let all = starter::all(&classes());
     let fixer = all
         .iter()
@@ -285,13 +284,7 @@ pub(super) fn a_second_fixer_takes_a_tenth_of_what_the_first_does() {
         };
         for class in classes() {
             let (first, second) = (of(Place::First, class.id), of(Place::Second, class.id));
-            let share = i128::from(first) * 1_000_000_000 / i128::from(second);
-            same(
-                "the share of the second",
-                share,
-                i128::from(SECOND_BATH_SHARE.get()),
-                FROM_MEMORY,
-            );
+            same("a litre of the second", second, first, FROM_MEMORY);
         }
         same(
             "the first of two is used up at 2 g/L",

@@ -213,14 +213,14 @@ fn selected(statement: &str) -> Vec<String> {
 /// Columns of an outer side that do not say that they may be missing.
 fn too_sure(statement: &str) -> Vec<String> {
     let outer = outer_names(statement);
-    let says = Regex::new(r#"as "[a-z_]+[?!]"$"#).unwrap();
+    let says = Regex::new(r#"as "[a-z0-9_]+[?!]"$"#).unwrap();
     let takes = |item: &str| {
         outer.iter().any(|name| {
             let column = Regex::new(&format!(r"\b{}\.", regex::escape(name))).unwrap();
             column.is_match(item)
         })
     };
-    let plain = Regex::new(r#"^[a-z_]+\.[a-z_]+(?: as "[a-z_]+!")?$"#).unwrap();
+    let plain = Regex::new(r#"^[a-z_]+\.[a-z0-9_]+(?: as "[a-z0-9_]+!")?$"#).unwrap();
     selected(statement)
         .into_iter()
         .filter(|item| takes(item))

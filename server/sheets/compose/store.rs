@@ -141,6 +141,13 @@ pub(in crate::sheets) struct Stood {
 }
 
 impl Stood {
+    /// Whether this paper goes past it: a wash aid or holding water without a
+    /// figure for its class, as resin-coated paper goes past a wash aid.
+    pub(in crate::sheets) fn is_passed_by(&self) -> bool {
+        let may_be = matches!(self.kind, Some(Kind::WashAid | Kind::HoldingWater));
+        may_be && self.sheets_per_litre_thousandths.is_none()
+    }
+
     /// What the mix keeps of its product.
     pub(in crate::sheets) fn figures(&self) -> Result<Option<Figures>> {
         match self.figures.is_empty() {
