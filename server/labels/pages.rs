@@ -13,7 +13,8 @@ use crate::darkroom::verdict::Verdict;
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::identity::{self, Permit};
-use crate::mixes::Mix;
+use crate::mixes::actions::Vessel;
+use crate::mixes::{Findings, Mix};
 use crate::problem::Problem;
 use crate::rights::LookAtBoard;
 use crate::rooms::{self, Settings};
@@ -81,33 +82,42 @@ async fn ground(app: &App, permit: &Permit<LookAtBoard>, id: Uuid) -> Result<Gro
             Box::pin(async move {
                 let settings = rooms::settings(tx).await?;
                 let mix = mixes::mix(tx, id).await?.ok_or(Error::NotFound)?;
-                in_tray(tx, settings, mix, &slug, now).await
+                in_vessel(tx, settings, mix, &slug, now).await
             })
         })
         .await
 }
 
-/// What stands in a tray.
-async fn in_tray(
+/// What stands in a tray or a bottle.
+async fn in_vessel(
     tx: &mut RoomTx,
     settings: Settings,
     mix: Mix,
     slug: &str,
     now: OffsetDateTime,
 ) -> Result<Ground> {
-    let tray = mix.stand.tray_id.ok_or(Error::Refused(Problem::MixGone))?;
-    let tray = bench::tray(tx, tray).await?.ok_or(Error::NotFound)?;
-    let line = bench::line(tx, tray.line_id)
-        .await?
-        .ok_or(Error::NotFound)?;
+    let vessel = Vessel::of(tx, &mix).await?;
+    let (place, link_path) = match &vessel {
+        Vessel::Tray(tray) => {
+            let line = bench::line(tx, tray.line_id).await?;
+            let line = line.ok_or(Error::NotFound)?.name;
+            (line, format!("/rooms/{slug}/trays/{}", tray.id))
+        }
+        Vessel::Bottle(bottle) => (
+            String::new(),
+            format!("/rooms/{slug}/bottles/{}", bottle.id),
+        ),
+    };
     let mixed_by = match mix.mixed_by {
         Some(person) => identity::person_name(tx, person).await?,
         None => None,
     };
+    let findings = Findings::of(tx, std::slice::from_ref(&mix)).await?;
+    let judged = mixes::judge(Some(&mix), &findings, &settings, now)?;
     let of = LabelOf {
-        vessel: tray.name.clone(),
-        place: line.name,
-        link_path: format!("/rooms/{slug}/trays/{}", tray.id),
+        vessel: vessel.name().to_owned(),
+        place,
+        link_path,
         product: verdicts::mix_name(mix.product_name.as_deref()),
         parts_thousandths: mix.product_id.map(|_| mix.parts_thousandths),
         volume_ul: mix.charged_ul,
@@ -116,10 +126,9 @@ async fn in_tray(
         use_by: board::life_ends(&mix),
         hazard_codes: mix.hazard_codes.clone(),
     };
-    let judged = board::tray_now(tx, tray, &settings, now).await?;
     Ok(Ground {
         settings,
         of,
-        is_replace: judged.judgement.verdict == Verdict::Replace,
+        is_replace: judged.verdict == Verdict::Replace,
     })
 }

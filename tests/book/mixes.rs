@@ -50,6 +50,8 @@ pub(super) async fn write(
         poured_mix_id: gone.mix_id,
         poured_from: in_bottle,
         volume_ul: gone.charged_ul,
+        poured_spent_nl: 60_000_000,
+        poured_age_ppb: 0,
         life_s: stays.life_s,
     };
     book.append(&joined).await?;

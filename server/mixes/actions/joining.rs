@@ -8,7 +8,7 @@ use crate::app::App;
 use crate::clock::micros;
 use crate::darkroom::dilution::{Dilution, parts_for_volume};
 use crate::darkroom::joining::{JoinRefused, may_pour_together, may_top_up};
-use crate::darkroom::quantities::{Microlitres, Moment};
+use crate::darkroom::quantities::{Microlitres, Moment, Ppb};
 use crate::darkroom::silver::{self, Shift};
 use crate::darkroom::verdict::{self, Verdict};
 use crate::error::{Error, Result};
@@ -168,10 +168,18 @@ async fn write_join(book: &mut Book<'_>, new: NewJoin) -> Result<()> {
         poured_mix_id: poured.mix.id,
         poured_from: poured.mix.stand,
         volume_ul,
+        poured_spent_nl: poured.mix.spent_nl,
+        poured_age_ppb: age_ppb(&poured.mix, at)?,
         life_s: life_of(&into.mix, &into.vessel, into.mix.storage, charged_ul)?,
     };
     book.append_at(into.at, &entry).await?;
     Ok(())
+}
+
+/// The part of a mix's life that is used at an instant; nothing where nobody knows.
+fn age_ppb(mix: &Mix, at: Moment) -> Result<i64> {
+    let used = mix.age()?.map(|age| age.used_at(at).map_err(Error::fault));
+    Ok(used.transpose()?.map_or(0, Ppb::get))
 }
 
 /// Why solutions are not joined, said to whoever wants it.

@@ -67,6 +67,10 @@ pub struct PouredTogether {
     pub poured_from: Stand,
     /// How much was poured, in microlitres: all of it.
     pub volume_ul: i64,
+    /// What was spent of that, in nanolitres.
+    pub poured_spent_nl: i64,
+    /// The part of its life that was used, in parts per billion.
+    pub poured_age_ppb: i64,
     /// How long the mix lives now where it stands, in seconds.
     pub life_s: i64,
 }

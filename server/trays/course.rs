@@ -1,0 +1,198 @@
+//! The course of a mix: what its entries did to it one after another, for the chart.
+//!
+//! The entries say everything that is needed, so nothing is looked up: what a mix
+//! was charged with, what was spent of it, and how old it was, after each.
+
+use serde::Deserialize;
+use time::OffsetDateTime;
+use uuid::Uuid;
+
+use crate::board::ppb;
+use crate::clock::micros;
+use crate::darkroom::age::Age;
+use crate::darkroom::quantities::{Microlitres, Moment, Ppb, Seconds};
+use crate::error::{Error, Result};
+use crate::logbook::Entry;
+use crate::mixes::{Mix, Mixed, PouredTogether, Shifted, Stored, ToppedUp};
+use crate::sheets::{FilmNoted, NoteUndone, Noted, Wear};
+use crate::web::chart::Point;
+
+/// An entry about a mix, as the book shows it.
+#[derive(Clone, Debug)]
+pub(super) struct Turn {
+    pub(super) kind: String,
+    pub(super) payload: Vec<u8>,
+    pub(super) happened_at: OffsetDateTime,
+    /// What it says.
+    pub(super) sentence: String,
+}
+
+/// The two curves of a mix.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Course {
+    pub(super) capacity: Vec<Point>,
+    pub(super) life: Vec<Point>,
+}
+
+/// How far a mix has come.
+#[derive(Default)]
+struct Standing {
+    charged_ul: i64,
+    spent_nl: i64,
+    age: Option<Age>,
+}
+
+/// The course of a mix through its entries, oldest first. Where the oldest are not
+/// among them, the curves begin so that they end where the mix stands now.
+///
+/// # Errors
+/// A fault: figures that no arithmetic holds.
+pub(super) fn course(mix: &Mix, turns: &[Turn], now: OffsetDateTime) -> Result<Course> {
+    let begins = turns.first().is_some_and(|turn| turn.kind == Mixed::KIND);
+    if !begins {
+        return Ok(rest_of(mix, now));
+    }
+    let mut standing = Standing::default();
+    let mut course = Course::default();
+    for turn in turns {
+        let was = standing.life_at(turn.happened_at)?;
+        if standing.follow(mix.id, turn)? {
+            let point = |used_ppb| Point {
+                at: turn.happened_at,
+                used_ppb,
+            };
+            let used = ppb(standing.spent_nl, standing.charged_ul.saturating_mul(1_000));
+            course.capacity.push(point(used));
+            let is = standing.life_at(turn.happened_at)?;
+            course.life.extend(was.filter(|was| Some(*was) != is).map(point));
+            course.life.extend(is.map(point));
+        }
+    }
+    let ends = standing.life_at(now)?;
+    course.life.extend(ends.map(|used_ppb| Point { at: now, used_ppb }));
+    // What was noted late stands at its own time.
+    course.capacity.sort_by_key(|point| point.at);
+    course.life.sort_by_key(|point| point.at);
+    if !mix.has_capacity {
+        course.capacity.clear();
+    }
+    Ok(course)
+}
+
+/// A mix whose beginning lies too far back: as it stands.
+fn rest_of(mix: &Mix, now: OffsetDateTime) -> Course {
+    let used = ppb(mix.spent_nl, mix.charged_ul.saturating_mul(1_000));
+    let level = |at| Point { at, used_ppb: used };
+    let life = [(mix.age_at, mix.age_ppb), (now, crate::board::life_used_ppb(mix, now))];
+    let life = life.map(|(at, used_ppb)| Point { at, used_ppb });
+    Course {
+        capacity: match mix.has_capacity {
+            true => vec![level(mix.mixed_at)],
+            false => Vec::new(),
+        },
+        life: match mix.life_s > 0 {
+            true => life.to_vec(),
+            false => Vec::new(),
+        },
+    }
+}
+
+/// What notes and what takes them back have in common.
+#[derive(Deserialize)]
+struct Worn {
+    wear: Vec<Wear>,
+}
+
+impl Standing {
+    fn life_at(&self, at: OffsetDateTime) -> Result<Option<i64>> {
+        let used = self.age.map(|age| age.used_at(moment(at)).map_err(Error::fault));
+        Ok(used.transpose()?.map(Ppb::get))
+    }
+
+    /// Does what an entry did; says whether it changed anything drawn.
+    fn follow(&mut self, mix: Uuid, turn: &Turn) -> Result<bool> {
+        match turn.kind.as_str() {
+            Mixed::KIND => self.begin(&serde_json::from_slice(&turn.payload)?, turn)?,
+            Stored::KIND => {
+                let entry: Stored = serde_json::from_slice(&turn.payload)?;
+                self.live(turn, entry.life_s)?;
+            }
+            ToppedUp::KIND => self.top_up(&serde_json::from_slice(&turn.payload)?, turn)?,
+            PouredTogether::KIND => {
+                let entry: PouredTogether = serde_json::from_slice(&turn.payload)?;
+                if entry.mix_id != mix {
+                    return Ok(false);
+                }
+                self.take_up(&entry, turn)?;
+            }
+            Shifted::KIND => {
+                let entry: Shifted = serde_json::from_slice(&turn.payload)?;
+                if entry.mix_id != mix {
+                    return Ok(false);
+                }
+                self.live(turn, entry.life_s)?;
+            }
+            Noted::KIND | FilmNoted::KIND => self.wear(mix, turn, 1)?,
+            NoteUndone::KIND => self.wear(mix, turn, -1)?,
+            _ => return Ok(false),
+        }
+        Ok(true)
+    }
+
+    fn begin(&mut self, entry: &Mixed, turn: &Turn) -> Result<()> {
+        self.charged_ul = entry.charged_ul;
+        self.spent_nl = entry.guessed_spent_nl;
+        let used = Ppb::new(entry.guessed_age_ppb).map_err(Error::fault)?;
+        let life = Seconds::new(entry.life_s).map_err(Error::fault)?;
+        self.age = Age::new(used, moment(turn.happened_at), life).ok();
+        Ok(())
+    }
+
+    fn live(&mut self, turn: &Turn, life_s: i64) -> Result<()> {
+        let life = Seconds::new(life_s).map_err(Error::fault)?;
+        if let Some(age) = self.age {
+            let age = age.stored(moment(turn.happened_at), life);
+            self.age = Some(age.map_err(Error::fault)?);
+        }
+        Ok(())
+    }
+
+    fn top_up(&mut self, entry: &ToppedUp, turn: &Turn) -> Result<()> {
+        if let Some(age) = self.age {
+            let volumes = (litres(self.charged_ul)?, litres(entry.volume_ul)?);
+            let age = age.topped_up(moment(turn.happened_at), volumes.0, volumes.1);
+            self.age = Some(age.map_err(Error::fault)?);
+        }
+        self.charged_ul += entry.volume_ul;
+        self.live(turn, entry.life_s)
+    }
+
+    fn take_up(&mut self, entry: &PouredTogether, turn: &Turn) -> Result<()> {
+        if let Some(age) = self.age {
+            let at = moment(turn.happened_at);
+            let poured = Ppb::new(entry.poured_age_ppb).map_err(Error::fault)?;
+            let poured = Age::new(poured, at, age.life()).map_err(Error::fault)?;
+            let volumes = (litres(self.charged_ul)?, litres(entry.volume_ul)?);
+            let joined = age.poured_together(at, volumes.0, poured, volumes.1);
+            self.age = Some(joined.map_err(Error::fault)?);
+        }
+        self.charged_ul += entry.volume_ul;
+        self.spent_nl += entry.poured_spent_nl;
+        self.live(turn, entry.life_s)
+    }
+
+    fn wear(&mut self, mix: Uuid, turn: &Turn, sign: i64) -> Result<()> {
+        let worn: Worn = serde_json::from_slice(&turn.payload)?;
+        let mine = worn.wear.iter().filter(|wear| wear.mix_id == mix);
+        self.spent_nl += sign * mine.map(|wear| wear.spent_nl).sum::<i64>();
+        Ok(())
+    }
+}
+
+fn moment(at: OffsetDateTime) -> Moment {
+    Moment::new(micros(at))
+}
+
+fn litres(microlitres: i64) -> Result<Microlitres> {
+    Microlitres::new(microlitres).map_err(Error::fault)
+}
