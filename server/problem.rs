@@ -135,6 +135,11 @@ pub enum Problem {
         /// What the tray holds.
         holds_ul: i64,
     },
+    /// The bottle holds more than it is said to hold, in microlitres.
+    HoldsMore {
+        /// What stands in it.
+        held_ul: i64,
+    },
     /// Too little to cover a print, in microlitres.
     TooShallow {
         /// What covers a print.
@@ -144,6 +149,8 @@ pub enum Problem {
     MustNotMeet(Clash),
     /// Not in one container, unless the contractor's written acceptance is on file.
     NotInOneContainer(Clash),
+    /// A container was chosen and another written.
+    TwoContainers,
     /// One of the two is of no stated group, and the unknown goes with nothing.
     UnknownGroups,
     /// The product has no safety data, so nobody mixes it.
@@ -191,6 +198,10 @@ pub enum Problem {
     ExtensionUnsafe,
     /// The mix would not be replaced now.
     ExtensionNotNeeded,
+    /// No reading of this mix is a fresh one any more.
+    NotFresh,
+    /// A check that tells nothing of this kind of bath.
+    OtherBath,
     /// The fixer takes paper only.
     PaperOnly {
         /// The product's name.

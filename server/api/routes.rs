@@ -17,6 +17,7 @@ pub fn all() -> Vec<Route> {
         products::api(),
         bench::api(),
         mixes::api(),
+        mixes::readings::api::api(),
         sheets::api(),
         outages::api(),
         handover::api(),

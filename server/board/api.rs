@@ -5,11 +5,11 @@ use utoipa::ToSchema;
 use utoipa::openapi::{ObjectBuilder, RefOr, Schema, Type};
 use uuid::Uuid;
 
-use super::{LineNow, TrayNow, lines_now};
+use super::{BottleNow, LineNow, TrayNow, bench_now};
 use crate::api::{By, Route, moment_text};
 use crate::clock::moment;
-use crate::darkroom::verdict::Verdict;
-use crate::error::{Error, Result};
+use crate::darkroom::verdict::{Judgement, Verdict};
+use crate::error::Result;
 use crate::outages;
 use crate::outages::api::OutageOut;
 use crate::rights::LookAtBoard;
@@ -39,6 +39,26 @@ pub struct BoardOut {
     pub off: Vec<OutageOut>,
     /// The lines in use, in their order.
     pub lines: Vec<LineOnBoardOut>,
+    /// The bottles that hold something, by name.
+    pub bottles: Vec<BottleOnBoardOut>,
+}
+
+/// A bottle that holds something.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct BottleOnBoardOut {
+    /// Which.
+    pub id: Uuid,
+    /// What people call it.
+    pub name: String,
+    /// The mix in it.
+    pub mix_id: Uuid,
+    /// The verdict.
+    #[schema(schema_with = verdict_schema)]
+    pub verdict: Verdict,
+    /// Why, in numbers, for people.
+    pub reason: String,
+    /// When the verdict changes if nobody does anything.
+    pub changes: Option<ChangeOut>,
 }
 
 /// A line on the board.
@@ -83,25 +103,27 @@ pub struct ChangeOut {
 
 async fn read(by: By<LookAtBoard>) -> Result<BoardOut> {
     let now = by.app.clock().now();
-    let (settings, lines, off) = by
+    let (settings, bench, off) = by
         .app
         .database()
         .reading(by.permit.scope(), move |tx| {
             Box::pin(async move {
                 let settings = rooms::settings(tx).await?;
-                let lines = lines_now(tx, now, &settings).await?;
-                Ok((settings, lines, outages::open(tx).await?))
+                let bench = bench_now(tx, now, &settings).await?;
+                Ok((settings, bench, outages::open(tx).await?))
             })
         })
         .await?;
     let zone = settings.time_zone()?;
-    let lines = lines
-        .into_iter()
-        .map(|line| on_board(line, &settings, &zone));
+    let lines = bench.lines.into_iter();
+    let lines = lines.map(|line| on_board(line, &settings, &zone));
+    let bottles = bench.bottles.into_iter();
+    let bottles = bottles.map(|each| bottle_on_board(each, &settings, &zone));
     Ok(BoardOut {
         as_of: moment_text(now)?,
         off: off.into_iter().map(OutageOut::of).collect::<Result<_>>()?,
         lines: lines.collect::<Result<_>>()?,
+        bottles: bottles.collect::<Result<_>>()?,
     })
 }
 
@@ -116,23 +138,44 @@ fn on_board(line: LineNow, settings: &Settings, zone: &Zone) -> Result<LineOnBoa
     })
 }
 
+impl ChangeOut {
+    /// When a verdict changes, where it does.
+    ///
+    /// # Errors
+    /// A fault for a moment beyond the calendar.
+    pub fn of(judgement: &Judgement) -> Result<Option<Self>> {
+        let changes = judgement.changes_at.map(|(at, to)| {
+            let at = moment_text(moment(at.get()))?;
+            Ok(Self { at, to })
+        });
+        changes.transpose()
+    }
+}
+
 fn tray_on_board(now: TrayNow, settings: &Settings, zone: &Zone) -> Result<TrayOnBoardOut> {
-    let changes = now.judgement.changes_at.map(|(at, to)| {
-        let at = moment_text(moment(at.get()))?;
-        Ok::<_, Error>(ChangeOut { at, to })
-    });
     Ok(TrayOnBoardOut {
         id: now.tray.id,
         name: now.tray.name,
         mix_id: now.mix.map(|mix| mix.id),
         verdict: now.judgement.verdict,
         reason: verdicts::reason(&now.judgement, settings.numbers(), zone),
-        changes: changes.transpose()?,
+        changes: ChangeOut::of(&now.judgement)?,
+    })
+}
+
+fn bottle_on_board(now: BottleNow, settings: &Settings, zone: &Zone) -> Result<BottleOnBoardOut> {
+    Ok(BottleOnBoardOut {
+        id: now.bottle.id,
+        name: now.bottle.name,
+        mix_id: now.mix.id,
+        verdict: now.judgement.verdict,
+        reason: verdicts::reason(&now.judgement, settings.numbers(), zone),
+        changes: ChangeOut::of(&now.judgement)?,
     })
 }
 
 /// The verdicts as JSON writes them, best first.
-fn verdict_schema() -> RefOr<Schema> {
+pub(crate) fn verdict_schema() -> RefOr<Schema> {
     let all = [
         Verdict::Ready,
         Verdict::TestFirst,

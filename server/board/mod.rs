@@ -14,5 +14,5 @@ pub mod views;
 
 pub use api::api;
 pub use cache::{Boards, Kept, Variant, look, watch};
-pub use page::{Figures, figures, life_ends, life_rule, life_used_ppb, pages, ppb};
-pub use state::{LineNow, TrayNow, lines_now, tray_now};
+pub use page::{Figures, figures, life_ends, life_rule, life_used_ppb, pages, ppb, rules, shape};
+pub use state::{BenchNow, BottleNow, LineNow, TrayNow, bench_now, lines_now, tray_now};

@@ -10,12 +10,12 @@ use data_encoding::HEXLOWER;
 use time::{Duration, OffsetDateTime};
 
 use super::cache::{Kept, Variant};
-use super::state::{LineNow, TrayNow, lines_now};
-use super::views::{BoardPage, LineOnBoard, MixOnBoard, TrayOnBoard};
+use super::state::{BenchNow, BottleNow, LineNow, TrayNow, bench_now};
+use super::views::{BoardPage, BottleOnBoard, LineOnBoard, MixOnBoard, TrayOnBoard};
 use crate::app::App;
-use crate::bench::Tray;
+use crate::bench::{Step, Tray};
 use crate::clock::{micros, moment};
-use crate::darkroom::verdict::Verdict;
+use crate::darkroom::verdict::{Judgement, Verdict};
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{self, Head};
@@ -76,14 +76,14 @@ async fn draw(
     variant: Variant,
 ) -> Result<Kept> {
     let now = app.clock().now();
-    let (head, settings, lines, off) = app
+    let (head, settings, bench, off) = app
         .database()
         .reading(permit.scope(), move |tx| {
             Box::pin(async move {
                 let head = logbook::head(tx).await?;
                 let settings = rooms::settings(tx).await?;
-                let lines = lines_now(tx, now, &settings).await?;
-                Ok((head, settings, lines, outages::open(tx).await?))
+                let bench = bench_now(tx, now, &settings).await?;
+                Ok((head, settings, bench, outages::open(tx).await?))
             })
         })
         .await?;
@@ -98,10 +98,16 @@ async fn draw(
     let page = BoardPage {
         shell,
         as_of: zone.clock_and_weekday(now),
-        notices: notices(&lines),
-        lines: lines
+        notices: notices(&bench.lines),
+        lines: bench
+            .lines
             .iter()
             .map(|line| line_on_board(line, &settings, &zone, now))
+            .collect(),
+        bottles: bench
+            .bottles
+            .iter()
+            .map(|each| bottle_on_board(each, &settings, &zone, now))
             .collect(),
         may_note: may(rights::NoteSheets::ROW),
         may_mix: may(rights::Mix::ROW),
@@ -110,7 +116,7 @@ async fn draw(
     let body = page
         .render()
         .map_err(|cause| Error::Internal(cause.into()))?;
-    let good_until = good_until(&lines, now);
+    let good_until = good_until(&bench, now);
     let board = Kept {
         body: Bytes::from(body),
         etag: etag(&head, variant, good_until),
@@ -134,18 +140,27 @@ fn etag(head: &Head, (_, role, display): Variant, good_until: OffsetDateTime) ->
 
 /// The next moment at which a verdict changes, or a rule has moved by a
 /// twentieth of a life.
-fn good_until(lines: &[LineNow], now: OffsetDateTime) -> OffsetDateTime {
-    let trays = lines.iter().flat_map(|line| &line.trays);
-    let moments = trays.flat_map(|each| {
-        let changes = each.judgement.changes_at.map(|(at, _)| moment(at.get()));
+fn good_until(bench: &BenchNow, now: OffsetDateTime) -> OffsetDateTime {
+    let trays = bench.lines.iter().flat_map(|line| &line.trays);
+    let of_trays = trays.flat_map(|each| {
         let moves = each.mix.as_ref().map(|mix| {
             let twentieth = Duration::seconds((mix.life_s / 20).max(1));
             now + twentieth
         });
-        [changes, moves]
+        [changes_at(&each.judgement), moves]
     });
+    let of_bottles = bench.bottles.iter().flat_map(|each| {
+        // What the list says of a bottle's life changes when that is over.
+        let over = each.mix.life_ends().filter(|ends| *ends > now);
+        [changes_at(&each.judgement), over]
+    });
+    let moments = of_trays.chain(of_bottles);
     let a_day = now + Duration::days(1);
     moments.flatten().fold(a_day, OffsetDateTime::min)
+}
+
+fn changes_at(judgement: &Judgement) -> Option<OffsetDateTime> {
+    judgement.changes_at.map(|(at, _)| moment(at.get()))
 }
 
 /// What everyone in the room should know: which trays not to print through.
@@ -186,6 +201,7 @@ fn tray_on_board(
     TrayOnBoard {
         id: each.tray.id.to_string(),
         name: each.tray.name.clone(),
+        is_wash: each.tray.step == Step::Wash,
         word: figures.word,
         drawing: figures.drawing,
         reason: figures.reason,
@@ -202,6 +218,29 @@ fn tray_on_board(
                 life,
             }
         }),
+    }
+}
+
+fn bottle_on_board(
+    each: &BottleNow,
+    settings: &Settings,
+    zone: &Zone,
+    now: OffsetDateTime,
+) -> BottleOnBoard {
+    let numbers = settings.numbers();
+    let ends = each.mix.life_ends().map(|ends| {
+        let words = zone.clock_and_weekday(ends).words;
+        verdicts::life_left(now < ends, &words)
+    });
+    BottleOnBoard {
+        id: each.bottle.id.to_string(),
+        name: each.bottle.name.clone(),
+        word: VerdictWord {
+            standing: verdicts::standing(each.judgement.verdict),
+        },
+        mix: each.mix.title(numbers),
+        litres: numbers.volume(each.mix.level_ul()),
+        ends,
     }
 }
 
@@ -237,19 +276,24 @@ pub fn figures(each: &TrayNow, settings: &Settings, zone: &Zone, now: OffsetDate
         reason: verdicts::reason(&each.judgement, numbers, zone),
         change: verdicts::change(&each.judgement, zone),
         depth: numbers.millimetres(depth),
-        rules: each.mix.as_ref().map(|mix| {
-            let test_from = whole_percent_used(settings.test_first_ppb);
-            let test_from = u8::try_from(test_from).ok();
-            (
-                capacity_rule(mix, numbers, test_from),
-                life_rule(mix, zone, now, test_from),
-            )
-        }),
+        rules: each.mix.as_ref().map(|mix| rules(mix, settings, zone, now)),
     }
 }
 
+/// What is left of a mix's capacity and of its life.
+#[must_use]
+pub fn rules(mix: &Mix, settings: &Settings, zone: &Zone, now: OffsetDateTime) -> (Rule, Rule) {
+    let test_from = whole_percent_used(settings.test_first_ppb);
+    let test_from = u8::try_from(test_from).ok();
+    (
+        capacity_rule(mix, settings.numbers(), test_from),
+        life_rule(mix, zone, now, test_from),
+    )
+}
+
 /// A tray's measurements, as it is drawn.
-fn shape(tray: &Tray) -> TrayShape {
+#[must_use]
+pub fn shape(tray: &Tray) -> TrayShape {
     TrayShape {
         long_tenths_mm: tray.inside_long_tenths_mm.into(),
         short_tenths_mm: tray.inside_short_tenths_mm.into(),
@@ -289,12 +333,7 @@ pub fn life_used_ppb(mix: &Mix, now: OffsetDateTime) -> i64 {
 /// When a mix's life is over where it stands now; none where nobody knows.
 #[must_use]
 pub fn life_ends(mix: &Mix) -> Option<OffsetDateTime> {
-    if mix.life_s <= 0 {
-        return None;
-    }
-    let left_ppb = i128::from((1_000_000_000 - mix.age_ppb).max(0));
-    let left_s = left_ppb * i128::from(mix.life_s) / 1_000_000_000;
-    Some(mix.age_at + Duration::seconds(i64::try_from(left_s).unwrap_or(0)))
+    mix.life_ends()
 }
 
 /// What is left of a mix's life, drawn as of `now`.

@@ -2,6 +2,7 @@
 
 use time::OffsetDateTime;
 
+use crate::bench::bottles::{self, Bottle};
 use crate::bench::{self, Line, Tray};
 use crate::darkroom::verdict::Judgement;
 use crate::database::RoomTx;
@@ -29,6 +30,26 @@ pub struct TrayNow {
     pub judgement: Judgement,
 }
 
+/// A bottle that holds something, and how good that is.
+#[derive(Clone, Debug)]
+pub struct BottleNow {
+    /// The bottle.
+    pub bottle: Bottle,
+    /// The mix in it.
+    pub mix: Mix,
+    /// The verdict.
+    pub judgement: Judgement,
+}
+
+/// All that stands anywhere in the room.
+#[derive(Clone, Debug)]
+pub struct BenchNow {
+    /// Every line in use, with its trays in use.
+    pub lines: Vec<LineNow>,
+    /// Every bottle that holds something, by its name.
+    pub bottles: Vec<BottleNow>,
+}
+
 /// Every line in use, with its trays in use.
 ///
 /// # Errors
@@ -38,21 +59,52 @@ pub async fn lines_now(
     now: OffsetDateTime,
     settings: &Settings,
 ) -> Result<Vec<LineNow>> {
+    Ok(bench_now(tx, now, settings).await?.lines)
+}
+
+/// Lines with their trays, and the bottles that hold something.
+///
+/// # Errors
+/// The database's.
+pub async fn bench_now(
+    tx: &mut RoomTx,
+    now: OffsetDateTime,
+    settings: &Settings,
+) -> Result<BenchNow> {
     let lines = bench::lines(tx).await?;
     let trays = bench::trays(tx).await?;
-    let mut mixes = mixes::standing(tx).await?;
-    let findings = Findings::of(tx, &mixes).await?;
+    let mut found = mixes::standing(tx).await?;
+    let findings = Findings::of(tx, &found).await?;
     let mut standing = Vec::new();
     for tray in trays.into_iter().filter(|tray| !tray.is_retired) {
-        let place = mixes
+        let place = found
             .iter()
             .position(|mix| mix.stand.tray_id == Some(tray.id));
-        let mix = place.map(|place| mixes.swap_remove(place));
+        let mix = place.map(|place| found.swap_remove(place));
         standing.push(judged(tray, mix, &findings, settings, now)?);
     }
-    Ok(lines
-        .into_iter()
-        .filter(|line| !line.is_retired)
+    let mut in_bottles = Vec::new();
+    if found.iter().any(|mix| mix.stand.bottle_id.is_some()) {
+        for bottle in bottles::bottles(tx).await? {
+            let holds = |mix: &&Mix| mix.stand.bottle_id == Some(bottle.id);
+            if let Some(mix) = found.iter().find(holds) {
+                in_bottles.push(BottleNow {
+                    judgement: mixes::judge(Some(mix), &findings, settings, now)?,
+                    mix: mix.clone(),
+                    bottle,
+                });
+            }
+        }
+    }
+    Ok(BenchNow {
+        lines: by_line(lines, &standing),
+        bottles: in_bottles,
+    })
+}
+
+fn by_line(lines: Vec<Line>, standing: &[TrayNow]) -> Vec<LineNow> {
+    let in_use = lines.into_iter().filter(|line| !line.is_retired);
+    in_use
         .map(|line| LineNow {
             trays: standing
                 .iter()
@@ -61,7 +113,7 @@ pub async fn lines_now(
                 .collect(),
             line,
         })
-        .collect())
+        .collect()
 }
 
 /// One tray, what stands in it, and how good that is.

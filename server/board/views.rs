@@ -19,12 +19,31 @@ pub struct BoardPage {
     pub notices: Vec<String>,
     /// The lines in the room's order.
     pub lines: Vec<LineOnBoard>,
+    /// The bottles that hold something, by name.
+    pub bottles: Vec<BottleOnBoard>,
     /// May this role note sheets?
     pub may_note: bool,
     /// May this role mix?
     pub may_mix: bool,
     /// May this role set up the bench?
     pub may_set_up: bool,
+}
+
+/// A bottle that holds something.
+#[derive(Debug, Clone)]
+pub struct BottleOnBoard {
+    /// Its id, for links.
+    pub id: String,
+    /// Its name.
+    pub name: String,
+    /// The verdict.
+    pub word: VerdictWord,
+    /// `Plain print developer 1+9`.
+    pub mix: String,
+    /// `1 L`.
+    pub litres: String,
+    /// `good until 21:10 Thu`; none where nobody knows how long it lives.
+    pub ends: Option<String>,
 }
 
 /// One line with its trays in the order prints travel.
@@ -45,6 +64,8 @@ pub struct TrayOnBoard {
     pub id: String,
     /// Its name.
     pub name: String,
+    /// Do prints wash in it? Then it has neither mix nor verdict.
+    pub is_wash: bool,
     /// The verdict, large.
     pub word: VerdictWord,
     /// The tray from above.

@@ -99,6 +99,18 @@ impl Done {
             .map(|(_, id)| *id)
             .ok_or_else(|| Error::fault(format!("entry {} is about no {noun}", self.seq)))
     }
+
+    /// Of an entry about two of a noun, the one that is not this.
+    ///
+    /// # Errors
+    /// A fault where the entry is about no other.
+    pub fn other_id(&self, noun: &str, than: Uuid) -> Result<Uuid> {
+        let is_other = |(name, id): &&(String, Uuid)| name == noun && *id != than;
+        let found = self.about.iter().find(is_other);
+        found
+            .map(|(_, id)| *id)
+            .ok_or_else(|| Error::fault(format!("entry {} is about no other {noun}", self.seq)))
+    }
 }
 
 /// Input whose entries may share a transaction with their neighbours'.

@@ -4,27 +4,26 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 use uuid::Uuid;
 
-use super::actions::{self, NewDiscard, NewMix, VesselId};
-use super::{FrozenCapacity, Mix, Storage, Why, all_capacities, input, mix, standing};
+use super::actions::{self, NewMix, VesselId};
+use super::{FrozenCapacity, Mix, Storage, all_capacities, input, keeping, mix, standing};
 use crate::api::{By, Input, Made, Page, Paging, Route, Writing, moment_text};
 use crate::error::{Error, Result};
-use crate::problem::Problems;
 use crate::products::Place;
-use crate::rights::{self, Discard, LookAtBoard};
+use crate::rights::{self, LookAtBoard};
 
 const MIXES: &str = "/rooms/{room}/mixes";
 const MIX: &str = "/rooms/{room}/mixes/{id}";
-const DISCARD: &str = "/rooms/{room}/mixes/{id}/discard";
 
 /// The routes.
 #[must_use]
 pub fn api() -> Vec<Route> {
-    vec![
+    let mut all = vec![
         Route::list(MIXES, "Mixes that stand in a tray now, oldest first.", list),
         Route::one(MIX, "One mix, also one that is gone.", one),
         Route::add(MIXES, "Mix a working solution in an empty tray.", add),
-        Route::act(DISCARD, "Discard a mix into a named container.", discard),
-    ]
+    ];
+    all.extend(keeping::api());
+    all
 }
 
 /// A mix as it now is.
@@ -168,45 +167,5 @@ async fn add(by: Writing<rights::Mix>, mix: MixIn) -> Result<Made> {
         happened_at_us: None,
     };
     let done = actions::mix(&by.app, &by.permit, by.key, new).await?;
-    by.made(&done, "mix", "mixes")
-}
-
-/// How a mix is discarded.
-#[derive(Debug, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub struct DiscardIn {
-    /// How much is poured off, in microlitres.
-    #[schema(minimum = 0, maximum = 1_000_000_000)]
-    pub volume_ul: i64,
-    /// The container, as the steward named it.
-    #[schema(max_length = 60)]
-    pub container: String,
-}
-
-impl Input for DiscardIn {
-    const NAMES: &'static [(&'static str, &'static str)] = &[("volume", "volume_ul")];
-}
-
-impl DiscardIn {
-    fn read(self, mix_id: Uuid) -> Result<NewDiscard> {
-        let mut problems = Problems::default();
-        let volume = problems.take("volume", input::poured_off(self.volume_ul));
-        let container = problems.take("container", input::container(&self.container));
-        match (volume, container) {
-            (Some(volume_ul), Some(container)) => Ok(NewDiscard {
-                mix_id,
-                volume_ul,
-                container,
-                why: Why::Spent,
-                happened_at_us: None,
-            }),
-            _ => Err(Error::Invalid(problems)),
-        }
-    }
-}
-
-async fn discard(by: Writing<Discard>, id: Uuid, discard: DiscardIn) -> Result<Made> {
-    let new = discard.read(id)?;
-    let done = actions::discard(&by.app, &by.permit, by.key, new).await?;
     by.made(&done, "mix", "mixes")
 }

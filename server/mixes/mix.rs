@@ -1,10 +1,14 @@
 //! A mix as the book has made it so far.
 
-use time::OffsetDateTime;
+use time::{Duration, OffsetDateTime};
 use uuid::Uuid;
 
 use super::{Figures, Stand, Storage};
+use crate::clock::moment;
+use crate::darkroom::quantities::Ppb;
 use crate::darkroom::state::Origin;
+use crate::web::messages::verdicts;
+use crate::web::numbers::Numbers;
 
 /// A mix as it now is.
 #[derive(Clone, Debug, Eq, PartialEq)]
@@ -86,11 +90,30 @@ impl Mix {
         self.stand.tray_id.or(self.stand.bottle_id)
     }
 
+    /// What it is called, with its dilution; of liquid that nobody can name there
+    /// is none.
+    #[must_use]
+    pub fn title(&self, numbers: Numbers) -> String {
+        let product = self.product_name.as_deref();
+        verdicts::mix_and_dilution(product, self.parts_thousandths, numbers)
+    }
+
     /// What stands in the vessel by reckoning, in microlitres: what was poured
     /// in, less what prints carried out; never below nothing.
     #[must_use]
     pub fn level_ul(&self) -> i64 {
         (self.charged_ul - self.carried_out_ul).max(0)
+    }
+
+    /// When its life is over as it is kept now, the longest life that topping up
+    /// leaves it among that; nothing where nobody knows.
+    #[must_use]
+    pub fn life_ends(&self) -> Option<OffsetDateTime> {
+        let ends = self.age().ok()??.reaches(Ppb::ONE)?;
+        let longest = self.figures.as_ref().and_then(|all| all.longest_life_s);
+        let longest = longest.map(|life| self.oldest_at + Duration::seconds(life));
+        let ends = moment(ends.get());
+        Some(longest.map_or(ends, |longest| longest.min(ends)))
     }
 
     /// How long it lives in a storage, in seconds; the open tray as it stood so far

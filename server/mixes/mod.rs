@@ -11,6 +11,8 @@ mod entries;
 mod fold;
 pub mod input;
 mod judging;
+/// Keeping, joining, moving up and discarding: pages and API.
+pub mod keeping;
 mod mix;
 mod pages;
 pub mod readings;
@@ -30,6 +32,7 @@ pub use mix::Mix;
 pub(crate) use pages::cautions;
 pub use pages::pages;
 pub use store::{
-    WornAt, all_capacities, capacities, in_vessel, mix, mixes, standing, wear_history,
+    WornAt, all_capacities, capacities, in_vessel, mix, mixes, standing, waits_for_rinse,
+    wear_history,
 };
 pub(crate) use worksheet::step;

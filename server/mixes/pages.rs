@@ -1,14 +1,14 @@
-//! The pages to mix into a tray and to discard what stands there.
+//! The pages to mix into a tray.
 
 use axum::extract::{Path, State};
 use axum::response::Response;
 use uuid::Uuid;
 
-use super::actions::{NewDiscard, NewMix, Vessel, VesselId, discard, may_mix_in, mix};
+use super::actions::{NewMix, Vessel, VesselId, may_mix_in, mix};
 use super::store;
-use super::views::{DiscardForm, DiscardPage, MixForm, MixPage, MixedPage};
+use super::views::{MixForm, MixPage, MixedPage};
 use super::worksheet::worksheet;
-use super::{Mix, Why, input};
+use super::{Mix, input, keeping, readings};
 use crate::app::App;
 use crate::bench::{self, Tray};
 use crate::board;
@@ -35,8 +35,8 @@ pub fn pages() -> Pages {
         .get("/rooms/{room}/trays/{tray}/mix", mix_form)
         .post("/rooms/{room}/trays/{tray}/mix", mix_send)
         .get("/rooms/{room}/mixes/{mix}", mixed)
-        .get("/rooms/{room}/mixes/{mix}/discard", discard_form)
-        .post("/rooms/{room}/mixes/{mix}/discard", discard_send)
+        .and(keeping::pages())
+        .and(readings::pages::pages())
 }
 
 /// Everything the mix page stands on.
@@ -292,102 +292,4 @@ async fn look_at<R: rights::Right>(
             })
         })
         .await
-}
-
-async fn discard_form(
-    State(app): State<App>,
-    permit: Permit<rights::Discard>,
-    frame: Frame,
-    Path((_, id)): Path<(String, Uuid)>,
-) -> Result<Response> {
-    let stands = stands(&app, &permit, id).await?;
-    let form = DiscardForm {
-        key: new_key()?,
-        volume: stands.0.numbers().decimal(stands.1.charged_ul, 6),
-        ..DiscardForm::default()
-    };
-    page(&discard_page(
-        &permit,
-        &frame,
-        stands,
-        form,
-        &Problems::default(),
-    )?)
-}
-
-async fn discard_send(
-    State(app): State<App>,
-    permit: Permit<rights::Discard>,
-    frame: Frame,
-    Path((_, id)): Path<(String, Uuid)>,
-    Form(form): Form<DiscardForm>,
-) -> Result<Response> {
-    let (settings, _) = look_at(&app, &permit, id).await?;
-    let outcome = match read_discard(&form, id, settings.numbers()) {
-        Ok(new) => discard(&app, &permit, read_key(&form.key)?, new).await,
-        Err(problems) => Err(Error::Invalid(problems)),
-    };
-    match outcome {
-        Ok(done) => {
-            let tray = done.id("tray")?;
-            Ok(on_to(&app, &permit, &format!("/trays/{tray}")))
-        }
-        Err(error) => {
-            let (problems, stands) = (to_mend(error)?, stands(&app, &permit, id).await?);
-            mend(&discard_page(&permit, &frame, stands, form, &problems)?)
-        }
-    }
-}
-
-fn read_discard(
-    form: &DiscardForm,
-    mix_id: Uuid,
-    numbers: Numbers,
-) -> Result<NewDiscard, Problems> {
-    let mut problems = Problems::default();
-    let container = input::container(&form.container);
-    let container = problems.take("container", container);
-    let volume = numbers.read_litres(&form.volume).map_err(Problem::Number);
-    let volume = problems.take("volume", volume.and_then(input::poured_off));
-    if form.confirmed != "yes" {
-        problems.add("confirmed", Problem::NotConfirmed);
-    }
-    match (container, volume) {
-        (Some(container), Some(volume_ul)) if problems.is_empty() => Ok(NewDiscard {
-            mix_id,
-            volume_ul,
-            container,
-            why: Why::Spent,
-            happened_at_us: None,
-        }),
-        _ => Err(problems),
-    }
-}
-
-fn discard_page(
-    permit: &Permit<rights::Discard>,
-    frame: &Frame,
-    (settings, mix, tray): (Settings, Mix, Tray),
-    form: DiscardForm,
-    problems: &Problems,
-) -> Result<DiscardPage> {
-    let numbers = settings.numbers();
-    let dilution = numbers.dilution(mix.parts_thousandths);
-    let mut cautions = cautions(&mix.hazard_codes);
-    cautions.push(words::CONTAINERS.to_owned());
-    Ok(DiscardPage {
-        shell: frame.shell_in(permit, Some(Place::Board)),
-        mix_id: mix.id.to_string(),
-        title: format!(
-            "{} {dilution}",
-            verdicts::mix_name(mix.product_name.as_deref())
-        ),
-        tray_id: tray.id.to_string(),
-        tray: tray.name.clone(),
-        litres: numbers.volume(mix.charged_ul),
-        mixed: settings.time_zone()?.clock_and_weekday(mix.mixed_at),
-        form,
-        problems: in_words(problems, numbers),
-        cautions,
-    })
 }

@@ -325,7 +325,10 @@ pub(super) async fn last_emptied(tx: &mut RoomTx, tray: Uuid) -> Result<Option<O
 }
 
 /// Whether a vessel waits to be rinsed.
-pub(super) async fn waits_for_rinse(tx: &mut RoomTx, vessel: Uuid) -> Result<bool> {
+///
+/// # Errors
+/// The database's.
+pub async fn waits_for_rinse(tx: &mut RoomTx, vessel: Uuid) -> Result<bool> {
     let room = tx.room();
     let waits = sqlx::query_scalar!(
         r#"

@@ -1,11 +1,10 @@
-//! Mixing into a tray and discarding what stands there.
+//! Mixing into a tray.
 
 use askama::Template;
 use askama::filters::HtmlSafe;
 use serde::Deserialize;
 
 use crate::trays::views::Step;
-use crate::web::dates::Moment;
 use crate::web::drawing::Rule;
 use crate::web::fields::{Choice, Problems};
 use crate::web::shell::Shell;
@@ -131,46 +130,6 @@ pub struct MixedPage {
     pub life: Rule,
     /// Was it drawn from no lot of the stock?
     pub is_not_from_stock: bool,
-}
-
-/// A discard as it was typed.
-#[derive(Debug, Clone, Default, Deserialize)]
-#[serde(default)]
-pub struct DiscardForm {
-    /// Idempotency key.
-    pub key: String,
-    /// The container's name, as the steward named it.
-    pub container: String,
-    /// The volume poured into it, in litres.
-    pub volume: String,
-    /// `yes` once it was confirmed.
-    pub confirmed: String,
-}
-
-/// The form to discard what stands in a tray.
-#[derive(Debug, Clone, Template)]
-#[template(path = "mixes/discard.html")]
-pub struct DiscardPage {
-    /// The frame.
-    pub shell: Shell,
-    /// The mix's id.
-    pub mix_id: String,
-    /// `Plain print developer 1+9`.
-    pub title: String,
-    /// The tray's id.
-    pub tray_id: String,
-    /// Its name.
-    pub tray: String,
-    /// `1 L`.
-    pub litres: String,
-    /// When it was mixed.
-    pub mixed: Moment,
-    /// As typed; the volume filled in with all of it.
-    pub form: DiscardForm,
-    /// What to mend.
-    pub problems: Problems,
-    /// What must not go into the same container, and the product's cautions.
-    pub cautions: Vec<String>,
 }
 
 #[cfg(test)]

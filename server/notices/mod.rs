@@ -43,6 +43,13 @@ pub enum Notice {
         /// The numbers of this person's notes.
         notes: Vec<i64>,
     },
+    /// A failed spot test was a mistake: those prints are in doubt no more.
+    DoubtLifted {
+        /// The number of the test's entry.
+        reading: i64,
+        /// The numbers of this person's notes.
+        notes: Vec<i64>,
+    },
     /// Somebody hands the room over to the one who is told.
     HandoverWaits {
         /// Which handover.

@@ -70,6 +70,7 @@ fn notices_page(shell: Shell, kept: &[Kept], zone: &Zone, now: OffsetDateTime) -
         at: zone.words(one.made_at, now),
         sentence: words::sentence(&one.told),
         link: words::link(&one.told).map(|path| shell.at(&path)),
+        notes: words::notes(&one.told).to_vec(),
         is_new: one.read_at.is_none(),
     };
     NoticesPage {

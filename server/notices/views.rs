@@ -14,6 +14,8 @@ pub struct NoticeRow {
     pub sentence: String,
     /// A whole link to where something can be done.
     pub link: Option<String>,
+    /// The numbers of the reader's notes that it speaks of.
+    pub notes: Vec<i64>,
     /// Was it not read yet?
     pub is_new: bool,
 }

@@ -10,6 +10,7 @@ pub mod desk;
 pub mod drawing;
 pub mod entries;
 pub mod handover;
+pub mod keeping;
 pub mod lines;
 pub mod mix_entries;
 pub mod mix_problems;
@@ -20,6 +21,8 @@ pub mod people;
 pub mod problems;
 pub mod products;
 pub mod readings;
+pub mod testing;
+pub mod trays;
 pub mod verdicts;
 
 pub use problems::{clash, danger, failure, problem};

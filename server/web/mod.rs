@@ -32,6 +32,8 @@ pub mod guards;
 pub mod health;
 /// One line a request.
 pub mod journal;
+/// Things that happened earlier than they are written down.
+pub mod late;
 /// Lengths in millimetres or inches.
 pub mod lengths;
 /// Connections.

@@ -16,10 +16,12 @@ use wetside::identity::secret::Secret;
 use wetside::identity::{Person, permit_for, tokens};
 use wetside::logbook::{Asked, Author, Book};
 use wetside::members::{self, actions};
+use wetside::mixes::actions::{NewMix, VesselId, mix};
+use wetside::mixes::readings::{NewReading, Taken, look};
 use wetside::outages::What;
 use wetside::outages::actions::{NewOutage, begin};
 use wetside::rights::{
-    HandOver, Invite, KeepBench, KeepMembers, NoteOutages, NoteSheets, Role, SeeRoom,
+    HandOver, Invite, KeepBench, KeepMembers, Mix, NoteOutages, NoteSheets, Role, SeeRoom, TestMix,
 };
 
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
@@ -41,6 +43,7 @@ pub(crate) struct House {
     space: Uuid,
     note: i64,
     note_id: Uuid,
+    reading: Uuid,
     link: Uuid,
     checkpoint: String,
     outage: Uuid,
@@ -52,6 +55,8 @@ impl House {
         let bench = stage.bench().await;
         empty_tray(&stage, bench.line).await;
         wash(&stage, &bench).await;
+        let bottle = bottle(&stage).await;
+        fill(&stage, bottle, bench.dilution).await;
         let noted = stage.note(&stage.cast.member, &bench, 0, 6).await.unwrap();
         let spare = somebody(&stage, "spare", stage.room, Role::Member).await;
         let suspended = somebody(&stage, "suspended", stage.room, Role::Steward).await;
@@ -73,10 +78,11 @@ impl House {
         Self {
             outage,
             handover,
-            bottle: bottle(&stage).await,
+            bottle,
             space: space(&stage).await,
             note: noted.seq,
             note_id: noted.id("pass").unwrap(),
+            reading: reading(&stage, &bench).await,
             link: invitation(&stage).await,
             checkpoint: checkpoint(&stage, suspended.id).await,
             actors,
@@ -110,6 +116,7 @@ impl House {
             ("sizes/{id}", format!("sizes/{}", bench.size)),
             ("classes/{id}", format!("classes/{}", bench.classes[0])),
             ("{seq}", self.note.to_string()),
+            ("{reading}", self.reading.to_string()),
             ("{person}", self.spare.id.to_string()),
             ("{link}", self.link.to_string()),
             ("{file}", self.checkpoint.clone()),
@@ -138,6 +145,7 @@ impl House {
             ("classes/{id}", format!("classes/{}", bench.classes[0])),
             ("products/{id}", format!("products/{}", bench.product)),
             ("notes/{id}", format!("notes/{}", self.note_id)),
+            ("readings/{id}", format!("readings/{}", self.reading)),
             ("outages/{id}", format!("outages/{}", self.outage)),
             ("handovers/{id}", format!("handovers/{}", self.handover)),
         ];
@@ -226,6 +234,20 @@ pub(crate) async fn somebody(stage: &Stage, part: &str, room: Uuid, role: Role) 
     person
 }
 
+/// A temperature that somebody took.
+async fn reading(stage: &Stage, bench: &Bench) -> Uuid {
+    let permit = stage.permit::<TestMix>(&stage.cast.member).await.unwrap();
+    let new = NewReading {
+        mix_id: bench.mix,
+        taken: Taken::Temperature(200),
+        remark: String::new(),
+        happened_at_us: None,
+    };
+    let app = &stage.installation.app;
+    let done = look(app, &permit, new_key(), new).await.unwrap();
+    done.id("reading").unwrap()
+}
+
 /// A tray that waits for a mix.
 async fn empty_tray(stage: &Stage, line: Uuid) {
     let steward = &stage.cast.steward;
@@ -278,6 +300,19 @@ async fn bottle(stage: &Stage) -> Uuid {
     let app = &stage.installation.app;
     let set = set_bottle(app, &permit.unwrap(), new_key(), bottle).await;
     set.unwrap().id("bottle").unwrap()
+}
+
+/// Fresh developer in a bottle.
+async fn fill(stage: &Stage, bottle: Uuid, dilution_id: Uuid) {
+    let permit = stage.permit::<Mix>(&stage.cast.trained).await;
+    let new = NewMix {
+        vessel: VesselId::Bottle(bottle),
+        dilution_id,
+        volume_ul: 500_000,
+        happened_at_us: None,
+    };
+    let app = &stage.installation.app;
+    mix(app, &permit.unwrap(), new_key(), new).await.unwrap();
 }
 
 /// A space without lines.

@@ -10,6 +10,7 @@ mod feed;
 mod figures;
 mod keys;
 mod people;
+mod readings;
 pub(crate) mod room;
 mod tokens;
 mod walk;

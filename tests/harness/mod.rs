@@ -13,7 +13,7 @@ mod server;
 mod stage;
 
 pub(crate) use browser::{Answer, Browser};
-pub(crate) use page::Form;
+pub(crate) use page::{Form, Page};
 pub(crate) use server::{Installation, alone, bare, on_runtime, shared};
 pub(crate) use stage::{
     Bench, Cast, PASSWORD, START, Stage, new_key, scenario, scenario_alone, tray_on,

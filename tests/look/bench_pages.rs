@@ -1,10 +1,14 @@
 //! Board and tray, with invented data.
 
 use askama::Template;
-use wetside::board::views::{BoardPage, LineOnBoard, MixOnBoard, TrayOnBoard};
-use wetside::trays::views::{MixInTray, Step, TrayEvent, TrayPage};
+use wetside::board::views::{BoardPage, BottleOnBoard, LineOnBoard, MixOnBoard, TrayOnBoard};
+use wetside::trays::views::{
+    Deed, Deeds, Development, Fact, Finding, MixInTray, Next, Press, Step, TrayEvent, TrayPage,
+    WashPage,
+};
 use wetside::web::dates::Moment;
 use wetside::web::drawing::{Measured, Rule, Standing, TrayDrawing, TrayShape, VerdictWord};
+use wetside::web::fields::Problems;
 use wetside::web::shell::{Place, Shell};
 
 use super::Page;
@@ -16,6 +20,8 @@ pub(crate) const PAGES: &[Page] = &[
     ("tray", tray),
     ("tray-used-up", tray_used_up),
     ("tray-empty", tray_empty),
+    ("tray-contaminated", tray_contaminated),
+    ("tray-wash", tray_wash),
 ];
 
 pub(crate) fn moment(words: &str) -> Moment {
@@ -81,6 +87,7 @@ fn board_tray(
     TrayOnBoard {
         id: id.to_owned(),
         name: name.to_owned(),
+        is_wash: false,
         word: VerdictWord { standing },
         drawing: TrayDrawing::new(
             shape(),
@@ -185,6 +192,16 @@ fn board_of(shell: Shell, notices: Vec<String>, lines: Vec<LineOnBoard>) -> Stri
         shell,
         as_of: moment("17:02 Thu"),
         notices,
+        bottles: vec![BottleOnBoard {
+            id: "b1".to_owned(),
+            name: "Brown 1".to_owned(),
+            word: VerdictWord {
+                standing: Standing::TestFirst,
+            },
+            mix: "Larch print developer 1+9".to_owned(),
+            litres: "1\u{a0}L".to_owned(),
+            ends: Some("good until 13:10 Fri".to_owned()),
+        }],
         lines,
         may_note: true,
         may_mix: true,
@@ -223,7 +240,6 @@ pub(crate) fn step(what: &str, how: &str, figure: &str) -> Step {
 
 fn mix_in_tray(left: (u8, u8)) -> MixInTray {
     MixInTray {
-        id: "m1".to_owned(),
         product_id: Some("p1".to_owned()),
         product: "Larch print developer".to_owned(),
         dilution: "1+9".to_owned(),
@@ -231,6 +247,15 @@ fn mix_in_tray(left: (u8, u8)) -> MixInTray {
         depth: "13.3\u{a0}mm".to_owned(),
         mixed: moment("13:10"),
         mixed_by: Some("Ines Vatry".to_owned()),
+        facts: vec![
+            fact("Kept", "in the open tray"),
+            fact(
+                "Level",
+                "980\u{a0}ml by reckoning: prints carried 20\u{a0}ml out",
+            ),
+            fact("Carried in", "15\u{a0}ml with prints from the tray before"),
+        ],
+        extended: None,
         capacity: capacity(left.0, "about 64 sheets of 8×10 in, RC"),
         life: life(left.1, "good until Thu 26 Nov, 21:10", "21:10 Thu"),
         capacity_sum: vec![
@@ -307,6 +332,71 @@ fn tray_events() -> Vec<TrayEvent> {
     ]
 }
 
+fn fact(what: &str, figure: &str) -> Fact {
+    Fact {
+        what: what.to_owned(),
+        figure: figure.to_owned(),
+    }
+}
+
+fn link(label: &str) -> Deed {
+    Deed::to(label, "/trays/t1".to_owned())
+}
+
+fn others() -> Vec<Deeds> {
+    let group = |title: &str, labels: &[&str]| Deeds {
+        title: title.to_owned(),
+        deeds: labels.iter().map(|label| link(label)).collect(),
+    };
+    let mut groups = vec![
+        group("Look at it", &["Record a check", "Something came into it"]),
+        group(
+            "Look after it",
+            &["Pour it into a bottle", "Pour it into another"],
+        ),
+        group("Its end", &["Discard"]),
+    ];
+    let press = Press {
+        key: "key".to_owned(),
+        to: "cover",
+    };
+    let cover = Deed::pressed("Cover it", "/mixes/m1/keep".to_owned(), press);
+    groups[1].deeds.insert(0, cover);
+    groups
+}
+
+fn development() -> Development {
+    Development {
+        typed: String::new(),
+        problems: Problems::none(),
+        time: Some("1\u{a0}min 18\u{a0}s at 21.5\u{a0}°C".to_owned()),
+        said: "Reckoned from its data sheet: 90 s at 20 °C and 60 s at 24 °C.".to_owned(),
+        by_factor: Some("The image takes 1.3 times as long to show as when fresh.".to_owned()),
+    }
+}
+
+fn findings() -> Vec<Finding> {
+    let finding = |seq, at: &str, sentence: &str, is_undone, take_back: Option<&str>| Finding {
+        seq,
+        at: moment(at),
+        sentence: sentence.to_owned(),
+        is_undone,
+        take_back: take_back.map(str::to_owned),
+    };
+    let path = Some("/readings/r1/take-back");
+    vec![
+        finding(417, "16:10", "Temperature: 21.5\u{a0}°C.", false, path),
+        finding(414, "14:40", "Test print: failed.", true, None),
+        finding(
+            413,
+            "13:20",
+            "Emergence time: 11\u{a0}s, taken fresh.",
+            false,
+            path,
+        ),
+    ]
+}
+
 fn tray_page(
     shell: Shell,
     standing: Standing,
@@ -320,19 +410,23 @@ fn tray_page(
         },
         id: "t1".to_owned(),
         name: "Developer".to_owned(),
-        line_id: "line-a".to_owned(),
         line: "Long bench".to_owned(),
         inside: "300 × 250 mm, 65 mm deep; least depth 10 mm".to_owned(),
         word: VerdictWord { standing },
         drawing: TrayDrawing::new(shape(), standing, Some(1_000_000), "1\u{a0}L"),
         reason: said.0.to_owned(),
         change: said.1.map(str::to_owned),
+        alarm: None,
+        next: Next::new(
+            "Print. Note your sheets when you have a dry hand.",
+            vec![link("Note sheets")],
+        ),
+        others: others(),
         mix: Some(mix_in_tray(left)),
+        development: Some(development()),
+        findings: findings(),
         events: tray_events(),
         older: Some("?before=398".to_owned()),
-        may_mix: true,
-        may_note: true,
-        may_discard: true,
     }
 }
 
@@ -365,8 +459,41 @@ fn tray_empty(shell: Shell) -> String {
         (0, 0),
     );
     page.mix = None;
+    page.next = Next::new("Look before you pour.", vec![link("Mix into this tray")]);
+    page.others = vec![Deeds {
+        title: "If it is otherwise".to_owned(),
+        deeds: vec![
+            link("It was rinsed"),
+            link("The last discard was a mistake"),
+        ],
+    }];
+    page.findings = Vec::new();
+    page.development = None;
     page.drawing = TrayDrawing::new(shape(), Standing::NothingRecorded, None, "");
     page.events = Vec::new();
     page.older = None;
     page.render().unwrap()
+}
+
+fn tray_contaminated(shell: Shell) -> String {
+    let said = ("Contamination was reported at 16:12 Thu.", None);
+    let mut page = tray_page(shell, Standing::Replace, said, (64, 60));
+    page.alarm = Some("Stop and look: an acid and a sulfite can give off a toxic gas.".to_owned());
+    page.next = Next::new("Do not print through it.", vec![link("Discard")]);
+    page.development = None;
+    page.render().unwrap()
+}
+
+fn tray_wash(shell: Shell) -> String {
+    WashPage {
+        shell,
+        name: "Wash".to_owned(),
+        line_id: "line-a".to_owned(),
+        line: "Long bench".to_owned(),
+        inside: "300 × 250 mm, 65 mm deep; least depth 10 mm".to_owned(),
+        said: "Prints wash here, so no mix stands in it.".to_owned(),
+        tests: Some("/mixes/m2/check".to_owned()),
+    }
+    .render()
+    .unwrap()
 }

@@ -237,6 +237,7 @@ fn notices_page(shell: Shell, notices: Vec<NoticeRow>) -> String {
 
 fn notices(shell: Shell) -> String {
     let notice = |at: &str, sentence: &str, link: Option<&str>, is_new| NoticeRow {
+        notes: if is_new { vec![418, 421] } else { Vec::new() },
         at: moment(at),
         sentence: sentence.to_owned(),
         link: link.map(str::to_owned),

@@ -238,6 +238,7 @@ fn bottles(shell: Shell) -> String {
         id: id.to_owned(),
         name: name.to_owned(),
         holds: holds.to_owned(),
+        stands: "Nothing recorded".to_owned(),
     };
     let bottles = vec![
         bottle("b1", "Brown 1", "1 L"),

@@ -9,6 +9,7 @@
 mod bench_pages;
 mod colours;
 mod desk_pages;
+mod keeping_pages;
 mod line_pages;
 mod note_pages;
 mod other_pages;
@@ -17,6 +18,7 @@ mod people_pages;
 mod print_pages;
 mod product_pages;
 mod rules;
+mod testing_pages;
 
 use wetside::web::assets;
 use wetside::web::shell::{Display, Place, RoomName, Shell};
@@ -29,11 +31,13 @@ pub(crate) fn pages() -> Vec<Page> {
     [
         bench_pages::PAGES,
         desk_pages::PAGES,
+        keeping_pages::PAGES,
         line_pages::PAGES,
         paper_pages::PAGES,
         note_pages::PAGES,
         other_pages::PAGES,
         people_pages::PAGES,
+        testing_pages::PAGES,
         product_pages::PAGES,
         print_pages::PAGES,
     ]

@@ -1,9 +1,7 @@
-//! Noting sheets, mixing and discarding, with invented data.
+//! Noting sheets and mixing, with invented data.
 
 use askama::Template;
-use wetside::mixes::views::{
-    Cylinder, DiscardForm, DiscardPage, MixForm, MixPage, MixedPage, Worksheet,
-};
+use wetside::mixes::views::{Cylinder, MixForm, MixPage, MixedPage, Worksheet};
 use wetside::sheets::views::{
     NoteSheetsForm, NoteSheetsPage, SheetsNotedPage, UndoForm, UndoNotePage,
 };
@@ -23,7 +21,6 @@ pub(crate) const PAGES: &[Page] = &[
     ("mix-reckoned", mix_reckoned),
     ("mix-wrong", mix_wrong),
     ("mixed", mixed),
-    ("discard", discard),
 ];
 
 fn note_page(shell: Shell, form: NoteSheetsForm, problems: Problems) -> String {
@@ -214,25 +211,6 @@ fn mixed(shell: Shell) -> String {
         total: "1\u{a0}L".to_owned(),
         life: life(100, "good until 21:10", "21:10 Thu"),
         is_not_from_stock: true,
-    };
-    page.render().unwrap()
-}
-
-fn discard(shell: Shell) -> String {
-    let page = DiscardPage {
-        shell,
-        mix_id: "m1".to_owned(),
-        title: "Larch print developer 1+9".to_owned(),
-        tray_id: "t1".to_owned(),
-        tray: "Developer".to_owned(),
-        litres: "1\u{a0}L".to_owned(),
-        mixed: moment("13:10"),
-        form: DiscardForm {
-            volume: "1".to_owned(),
-            ..DiscardForm::default()
-        },
-        problems: Problems::none(),
-        cautions: vec!["Not into a container that holds an acid or a stop bath.".to_owned()],
     };
     page.render().unwrap()
 }

@@ -16,9 +16,29 @@ const UNLINKED: &[(&str, &str, &str)] = &[
     ("/join/{secret}", EVERYONE, "a link that is handed over"),
     ("/reset/{secret}", EVERYONE, "a link that is handed over"),
     (
+        "/rooms/{room}/bottles/{bottle}/rinse",
+        "trained steward",
+        "asked for where household bleach was",
+    ),
+    (
         "/rooms/{room}/mixes/{mix}",
         "trained steward",
         "where mixing leads to",
+    ),
+    (
+        "/rooms/{room}/mixes/{mix}/extend",
+        "steward",
+        "offered where the mix would be replaced",
+    ),
+    (
+        "/rooms/{room}/mixes/{mix}/shift",
+        "trained steward",
+        "offered for the first of two fixing baths only",
+    ),
+    (
+        "/rooms/{room}/mixes/{mix}/undo-discard",
+        "steward",
+        "offered where a discard may be undone",
     ),
     (
         "/rooms/{room}/sheets/{seq}/undo",
@@ -29,6 +49,11 @@ const UNLINKED: &[(&str, &str, &str)] = &[
         "/safelight",
         EVERYONE,
         "shown once, on the way to Safelight",
+    ),
+    (
+        "/rooms/{room}/trays/{tray}/rinse",
+        "trained steward",
+        "asked for where household bleach was",
     ),
     ("/set-up/{secret}", EVERYONE, "a link that is handed over"),
 ];

@@ -93,8 +93,18 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
     ),
     (
         "server/web/messages/readings.rs",
+        &["mixes", "products"],
+        "words for what people find of mixes, and what came into them",
+    ),
+    (
+        "server/web/messages/testing.rs",
         &["mixes"],
-        "words for what people find of mixes",
+        "words for how checks are made",
+    ),
+    (
+        "server/web/messages/trays.rs",
+        &["mixes"],
+        "words for how mixes are kept and tested",
     ),
     (
         "server/web/messages/lines.rs",

@@ -3,12 +3,13 @@
 use serde::Serialize;
 use uuid::Uuid;
 
-use super::BottleSet;
 use super::store;
+use super::{Bottle, BottleSet};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{Book, Done, Key};
+use crate::mixes;
 use crate::problem::Problem;
 use crate::rights::KeepBench;
 
@@ -31,7 +32,8 @@ pub struct NewBottle {
 /// Adds or changes a bottle.
 ///
 /// # Errors
-/// A name that is taken; too many of them.
+/// A name that is taken; too many of them; one that holds a mix is neither retired
+/// nor made smaller than that.
 pub async fn set_bottle(
     app: &App,
     permit: &Permit<KeepBench>,
@@ -57,6 +59,15 @@ async fn write_bottle(book: &mut Book<'_>, new: NewBottle) -> Result<()> {
         None if there.len() >= MOST => return Err(Error::Refused(Problem::TooMany(MOST))),
         None => None,
     };
+    // What stands in a bottle would be nowhere, and a smaller one would not hold it.
+    if let Some(held_ul) = held(book, old).await? {
+        if new.is_retired {
+            return Err(Error::Refused(Problem::TrayFull));
+        }
+        if new.holds_ul < held_ul {
+            return Err(Error::field("holds", Problem::HoldsMore { held_ul }));
+        }
+    }
     let entry = BottleSet {
         id: old.map_or_else(|| book.new_id(), |bottle| bottle.id),
         name: new.name,
@@ -65,4 +76,13 @@ async fn write_bottle(book: &mut Book<'_>, new: NewBottle) -> Result<()> {
     };
     book.append(&entry).await?;
     Ok(())
+}
+
+/// What stands in a bottle, in microlitres.
+async fn held(book: &mut Book<'_>, bottle: Option<&Bottle>) -> Result<Option<i64>> {
+    let Some(bottle) = bottle else {
+        return Ok(None);
+    };
+    let mix = mixes::in_vessel(book.tx(), bottle.id).await?;
+    Ok(mix.map(|mix| mix.level_ul()))
 }

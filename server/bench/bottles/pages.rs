@@ -9,10 +9,12 @@ use super::views::{BottleForm, BottlePage, BottleRow, BottlesPage};
 use super::{Bottle, input, store};
 use crate::app::App;
 use crate::bench::pages::shell;
+use crate::darkroom::verdict::Verdict;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::input::name;
 use crate::logbook::Done;
+use crate::mixes::{self, Mix};
 use crate::problem::{Problem, Problems};
 use crate::rights::{KeepBench, Right, SeeBench};
 use crate::rooms::{self, Settings};
@@ -20,7 +22,7 @@ use crate::router::Pages;
 use crate::web::desk::{KeyForm, RetiredRow, ask};
 use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_key, to_mend};
 use crate::web::frame::Frame;
-use crate::web::messages::desk as words;
+use crate::web::messages::{desk as words, keeping, verdicts};
 
 const BOTTLES: &str = "/rooms/{room}/bench/bottles";
 
@@ -41,6 +43,7 @@ pub fn pages() -> Pages {
 struct Ground {
     settings: Settings,
     bottles: Vec<Bottle>,
+    mixes: Vec<Mix>,
 }
 
 impl Ground {
@@ -51,6 +54,7 @@ impl Ground {
                     Ok(Self {
                         settings: rooms::settings(tx).await?,
                         bottles: store::bottles(tx).await?,
+                        mixes: mixes::standing(tx).await?,
                     })
                 })
             })
@@ -104,10 +108,17 @@ fn list_page<R: Right>(
 }
 
 fn row(bottle: &Bottle, ground: &Ground) -> BottleRow {
+    let numbers = ground.settings.numbers();
+    let in_it = |mix: &&Mix| mix.stand.bottle_id == Some(bottle.id);
+    let stands = ground.mixes.iter().find(in_it).map(|mix| {
+        let title = mix.title(numbers);
+        keeping::volume_of(&numbers.volume(mix.level_ul()), &title)
+    });
     BottleRow {
+        stands: stands.unwrap_or_else(|| verdicts::word(Verdict::NothingRecorded).to_owned()),
         id: bottle.id.to_string(),
         name: bottle.name.clone(),
-        holds: ground.settings.numbers().litres(bottle.holds_ul),
+        holds: numbers.litres(bottle.holds_ul),
     }
 }
 

@@ -16,6 +16,8 @@ pub struct BottleRow {
     pub name: String,
     /// What it holds, with its unit.
     pub holds: String,
+    /// `1 L of Plain print developer 1+9`, or that nothing is recorded.
+    pub stands: String,
 }
 
 /// A bottle as typed.

@@ -5,10 +5,11 @@ use uuid::Uuid;
 
 use super::{Ground, Vessel, VesselId, guard_container};
 use crate::app::App;
+use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{Book, Done, Key};
-use crate::mixes::{DiscardUndone, Discarded, Rinsed, Why, store};
+use crate::mixes::{DiscardUndone, Discarded, Mix, Rinsed, Why, store};
 use crate::problem::Problem;
 use crate::rights::{self, Role};
 
@@ -72,7 +73,7 @@ async fn write_discard(book: &mut Book<'_>, role: Role, new: NewDiscard) -> Resu
         let holds_ul = mix.charged_ul;
         return Err(Error::field("volume", Problem::OverTheRim { holds_ul }));
     }
-    guard_container(book, mix, &new.container).await?;
+    guard_container(book.tx(), mix, &new.container).await?;
     let entry = Discarded {
         mix_id: mix.id,
         stand: mix.stand,
@@ -106,25 +107,57 @@ async fn write_undo(book: &mut Book<'_>, undo: UndoDiscard) -> Result<()> {
     if undo.reason.is_empty() {
         return Err(Error::field("reason", Problem::Missing));
     }
-    let mix = store::mix(book.tx(), undo.mix_id).await?;
-    let mix = mix.ok_or(Error::NotFound)?;
-    let none = || Error::Refused(Problem::NotDiscarded);
-    mix.discarded_at.ok_or_else(none)?;
-    let last = store::discard(book.tx(), mix.id).await?;
-    let (discard_seq, discarded) = last.ok_or_else(none)?;
-    let stand = discarded.stand;
-    let vessel = stand.tray_id.or(stand.bottle_id).ok_or_else(none)?;
-    if store::in_vessel(book.tx(), vessel).await?.is_some() {
-        return Err(Error::Refused(Problem::TrayFull));
-    }
+    let undoing = may_undo(book.tx(), undo.mix_id).await?;
     let entry = DiscardUndone {
-        mix_id: mix.id,
-        discard_seq,
-        stand,
+        mix_id: undo.mix_id,
+        discard_seq: undoing.seq,
+        stand: undoing.discarded.stand,
         reason: undo.reason,
     };
     book.append(&entry).await?;
     Ok(())
+}
+
+/// A discard that may be taken back.
+pub(in crate::mixes) struct Undoing {
+    pub(in crate::mixes) mix: Mix,
+    /// The number of the discard's entry, and what it says.
+    pub(in crate::mixes) seq: i64,
+    pub(in crate::mixes) discarded: Discarded,
+    pub(in crate::mixes) vessel: Vessel,
+}
+
+/// The discard of a mix, where it may be taken back now.
+///
+/// # Errors
+/// As [`undo_discard`].
+pub(in crate::mixes) async fn may_undo(tx: &mut RoomTx, mix: Uuid) -> Result<Undoing> {
+    let none = || Error::Refused(Problem::NotDiscarded);
+    let mix = store::mix(tx, mix).await?.ok_or(Error::NotFound)?;
+    mix.discarded_at.ok_or_else(none)?;
+    let (seq, discarded) = store::discard(tx, mix.id).await?.ok_or_else(none)?;
+    let id = match (discarded.stand.tray_id, discarded.stand.bottle_id) {
+        (Some(tray), _) => VesselId::Tray(tray),
+        (None, Some(bottle)) => VesselId::Bottle(bottle),
+        (None, None) => return Err(none()),
+    };
+    let vessel = Vessel::find(tx, id).await?;
+    if vessel.is_retired() {
+        return Err(Error::Refused(Problem::Retired));
+    }
+    if store::in_vessel(tx, vessel.id()).await?.is_some() {
+        return Err(Error::Refused(Problem::TrayFull));
+    }
+    // A tray that was moved or serves another step since is not where it stood.
+    if vessel.stand() != discarded.stand {
+        return Err(Error::Refused(Problem::OtherStep));
+    }
+    Ok(Undoing {
+        mix,
+        seq,
+        discarded,
+        vessel,
+    })
 }
 
 /// Records that a tray or bottle was rinsed.

@@ -1,16 +1,18 @@
 //! Solution joins a mix, or takes another's place.
 
 use serde::Serialize;
+use time::OffsetDateTime;
 use uuid::Uuid;
 
-use super::{Ground, guard, guard_container, life_of, liquid, state_of};
+use super::{Ground, HYPOCHLORITE, guard, guard_container, life_of, liquid, state_of};
 use crate::app::App;
-use crate::clock::micros;
 use crate::darkroom::dilution::{Dilution, parts_for_volume};
 use crate::darkroom::joining::{JoinRefused, may_pour_together, may_top_up};
 use crate::darkroom::quantities::{Microlitres, Moment, Ppb};
 use crate::darkroom::silver::{self, Shift};
+use crate::darkroom::state::TrayState;
 use crate::darkroom::verdict::{self, Verdict};
+use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{Book, Done, Key};
@@ -82,7 +84,7 @@ async fn write_top_up(book: &mut Book<'_>, role: Role, new: NewTopUp) -> Result<
     let product = product.ok_or(Error::NotFound)?;
     super::mixing::may_mix_product(&product, role)?;
     let state = ground.state(book).await?;
-    may_top_up(&state, true, true, ground.moment(book)).map_err(refused)?;
+    may_top_up(&state, true, true, ground.moment(book.now())).map_err(refused)?;
     let room_ul = ground.vessel.holds_ul() - mix.level_ul();
     if new.volume_ul > room_ul {
         let holds_ul = room_ul.max(0);
@@ -141,18 +143,35 @@ async fn write_join(book: &mut Book<'_>, new: NewJoin) -> Result<()> {
     }
     let into = Ground::of(book, new.into_mix_id, new.happened_at_us).await?;
     let poured = Ground::of(book, new.poured_mix_id, new.happened_at_us).await?;
-    let at = into.moment(book);
-    let states = (into.state(book).await?, poured.state(book).await?);
+    let now = book.now();
+    let entry = joined(book.tx(), &into, &poured, now).await?;
+    book.append_at(into.at, &entry).await?;
+    Ok(())
+}
+
+/// What the book would say of one mix poured into another.
+///
+/// # Errors
+/// As [`pour_together`].
+pub(in crate::mixes) async fn joined(
+    tx: &mut RoomTx,
+    into: &Ground,
+    poured: &Ground,
+    now: OffsetDateTime,
+) -> Result<PouredTogether> {
     let is_one_product = into.mix.product_id == poured.mix.product_id;
     let is_one_dilution = into.mix.parts_thousandths == poured.mix.parts_thousandths;
-    let contaminants = store::contaminants(book.tx(), poured.mix.id).await?;
+    let contaminants = store::contaminants(tx, poured.mix.id).await?;
     guard(
         "into",
         liquid(&poured.mix.groups, &contaminants)?,
         liquid(&into.mix.groups, &[])?,
         is_one_product,
     )?;
-    may_pour_together(&states.0, &states.1, is_one_product, is_one_dilution, at)
+    let receiving = state_of(tx, &into.mix, &into.settings).await?;
+    let joining = state_of(tx, &poured.mix, &poured.settings).await?;
+    let at = into.moment(now);
+    may_pour_together(&receiving, &joining, is_one_product, is_one_dilution, at)
         .map_err(refused)?;
     let room_ul = into.vessel.holds_ul() - into.mix.level_ul();
     let volume_ul = poured.mix.charged_ul;
@@ -161,7 +180,7 @@ async fn write_join(book: &mut Book<'_>, new: NewJoin) -> Result<()> {
         return Err(Error::field("into", Problem::OverTheRim { holds_ul }));
     }
     let charged_ul = into.mix.charged_ul + volume_ul;
-    let entry = PouredTogether {
+    Ok(PouredTogether {
         rules: RULES,
         mix_id: into.mix.id,
         stand: into.mix.stand,
@@ -171,9 +190,7 @@ async fn write_join(book: &mut Book<'_>, new: NewJoin) -> Result<()> {
         poured_spent_nl: poured.mix.spent_nl,
         poured_age_ppb: age_ppb(&poured.mix, at)?,
         life_s: life_of(&into.mix, &into.vessel, into.mix.storage, charged_ul)?,
-    };
-    book.append_at(into.at, &entry).await?;
-    Ok(())
+    })
 }
 
 /// The part of a mix's life that is used at an instant; nothing where nobody knows.
@@ -210,37 +227,63 @@ pub async fn shift(
 
 async fn write_shift(book: &mut Book<'_>, new: NewShift) -> Result<()> {
     let first = Ground::of(book, new.first_mix_id, new.happened_at_us).await?;
-    let second = second_of(book, &first.mix).await?;
+    let now = book.now();
+    let second = second_to_move(book.tx(), &first, now).await?;
     if new.volume_ul > first.mix.charged_ul {
         let holds_ul = first.mix.charged_ul;
         return Err(Error::field("volume", Problem::OverTheRim { holds_ul }));
     }
-    may_shift(book, &first, &second).await?;
-    guard_container(book, &first.mix, &new.container).await?;
-    let storage = second.storage;
-    let entry = Shifted {
+    guard_container(book.tx(), &first.mix, &new.container).await?;
+    let entry = moved_up(&first, &second, new.volume_ul, new.container)?;
+    book.append_at(first.at, &entry).await?;
+    Ok(())
+}
+
+/// What the book would say of a shift that may be made.
+///
+/// # Errors
+/// A fault: figures that no arithmetic holds.
+pub(in crate::mixes) fn moved_up(
+    first: &Ground,
+    second: &Mix,
+    volume_ul: i64,
+    container: String,
+) -> Result<Shifted> {
+    Ok(Shifted {
         rules: RULES,
         mix_id: second.id,
         from: second.stand,
         to: first.mix.stand,
         first_mix_id: first.mix.id,
-        volume_ul: new.volume_ul,
+        volume_ul,
         destination: "collected".to_owned(),
-        container: new.container,
-        life_s: life_of(&second, &first.vessel, storage, second.charged_ul)?,
+        container,
+        life_s: life_of(second, &first.vessel, second.storage, second.charged_ul)?,
         shifts: first.mix.shifts + 1,
-    };
-    book.append_at(first.at, &entry).await?;
-    Ok(())
+    })
+}
+
+/// The second bath that may move up into the place of a first one now.
+///
+/// # Errors
+/// As [`shift`].
+pub(in crate::mixes) async fn second_to_move(
+    tx: &mut RoomTx,
+    first: &Ground,
+    now: OffsetDateTime,
+) -> Result<Mix> {
+    let second = second_of(tx, &first.mix).await?;
+    may_shift(tx, first, &second, now).await?;
+    Ok(second)
 }
 
 /// The second bath of the pair a first bath stands in.
-async fn second_of(book: &mut Book<'_>, first: &Mix) -> Result<Mix> {
+async fn second_of(tx: &mut RoomTx, first: &Mix) -> Result<Mix> {
     let none = || Error::Refused(Problem::NoSecondBath);
     if first.stand.place != Place::First {
         return Err(none());
     }
-    let standing = store::standing(book.tx()).await?;
+    let standing = store::standing(tx).await?;
     let is_second =
         |mix: &Mix| mix.stand.line_id == first.stand.line_id && mix.stand.place == Place::Second;
     let second = standing.into_iter().find(is_second).ok_or_else(none)?;
@@ -250,13 +293,23 @@ async fn second_of(book: &mut Book<'_>, first: &Mix) -> Result<Mix> {
     }
 }
 
-async fn may_shift(book: &mut Book<'_>, first: &Ground, second: &Mix) -> Result<()> {
-    let state = state_of(book, second, &first.settings).await?;
-    let now = Moment::new(micros(first.at.unwrap_or(book.now())));
-    let judged = verdict::judge(
-        &crate::darkroom::state::TrayState::Mix(Box::new(state)),
-        now,
-    );
+async fn may_shift(
+    tx: &mut RoomTx,
+    first: &Ground,
+    second: &Mix,
+    now: OffsetDateTime,
+) -> Result<()> {
+    // The second bath would go into the first one's tray before anybody rinsed it.
+    let contaminants = store::contaminants(tx, first.mix.id).await?;
+    if contaminants.iter().any(|name| name == HYPOCHLORITE) {
+        return Err(Error::Refused(Problem::RinseFirst));
+    }
+    let holds_ul = first.vessel.holds_ul();
+    if second.level_ul() > holds_ul {
+        return Err(Error::Refused(Problem::OverTheRim { holds_ul }));
+    }
+    let state = state_of(tx, second, &first.settings).await?;
+    let judged = verdict::judge(&TrayState::Mix(Box::new(state)), first.moment(now));
     let is_used_up = judged.map_err(Error::fault)?.verdict >= Verdict::Replace;
     let done = u32::try_from(first.mix.shifts).map_err(Error::fault)?;
     let allowed = u32::try_from(first.settings.fixer_shifts).map_err(Error::fault)?;

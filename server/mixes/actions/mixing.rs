@@ -119,7 +119,7 @@ async fn write_mix(
     let settings = rooms::settings(book.tx()).await?;
     let at = happened(book.now(), new.happened_at_us, &settings)?;
     let vessel = Vessel::find(book.tx(), new.vessel).await?;
-    vessel.must_be_empty(book).await?;
+    vessel.must_be_empty(book.tx()).await?;
     if let (Some(at), Vessel::Tray(tray)) = (at, &vessel)
         && store::last_emptied(book.tx(), tray.id)
             .await?

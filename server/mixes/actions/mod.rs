@@ -5,12 +5,15 @@ mod joining;
 mod mixing;
 mod storing;
 
+pub(in crate::mixes) use ending::may_undo;
 pub use ending::{NewDiscard, NewRinse, UndoDiscard, discard, rinse, undo_discard};
 pub use joining::{NewJoin, NewShift, NewTopUp, pour_together, shift, top_up};
+pub(in crate::mixes) use joining::{joined, moved_up, second_to_move};
 pub(in crate::mixes) use mixing::may_mix_in;
 pub use mixing::{
     NewMix, NewOpening, NewUnknown, Recipe, may_mix, mix, open, recipe, report_unknown,
 };
+pub(in crate::mixes) use storing::stored;
 pub use storing::{Move, NewMove, keep};
 
 use serde::Serialize;
@@ -23,10 +26,11 @@ use crate::bench::{self, Step, Tray};
 use crate::clock::{micros, moment};
 use crate::darkroom::age::oxidising_life;
 use crate::darkroom::incompatibility::{
-    Groups, Liquid, Pour, judge_pour, judge_pour_of_one_product,
+    Clash, Groups, Liquid, Pour, judge_pour, judge_pour_of_one_product,
 };
 use crate::darkroom::quantities::{Area, Microlitres, Moment, Seconds, TenthsMm};
 use crate::darkroom::state::MixState;
+use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::input;
 use crate::logbook::Book;
@@ -58,7 +62,7 @@ impl Vessel {
     ///
     /// # Errors
     /// None of that id.
-    pub async fn find(tx: &mut crate::database::RoomTx, id: VesselId) -> Result<Self> {
+    pub async fn find(tx: &mut RoomTx, id: VesselId) -> Result<Self> {
         let found = match id {
             VesselId::Tray(id) => bench::tray(tx, id).await?.map(Self::Tray),
             VesselId::Bottle(id) => bottles::bottle(tx, id).await?.map(Self::Bottle),
@@ -70,7 +74,7 @@ impl Vessel {
     ///
     /// # Errors
     /// It is gone.
-    pub async fn of(tx: &mut crate::database::RoomTx, mix: &Mix) -> Result<Self> {
+    pub async fn of(tx: &mut RoomTx, mix: &Mix) -> Result<Self> {
         let gone = Error::Refused(Problem::MixGone);
         let id = match (mix.stand.tray_id, mix.stand.bottle_id) {
             (Some(id), _) => VesselId::Tray(id),
@@ -144,7 +148,9 @@ impl Vessel {
         }
     }
 
-    const fn is_retired(&self) -> bool {
+    /// Whether it is used no more.
+    #[must_use]
+    pub const fn is_retired(&self) -> bool {
         match self {
             Self::Tray(tray) => tray.is_retired,
             Self::Bottle(bottle) => bottle.is_retired,
@@ -155,14 +161,14 @@ impl Vessel {
     ///
     /// # Errors
     /// It is retired, full, or waits for a rinse.
-    async fn must_be_empty(&self, book: &mut Book<'_>) -> Result<()> {
+    async fn must_be_empty(&self, tx: &mut RoomTx) -> Result<()> {
         if self.is_retired() {
             return Err(Error::Refused(Problem::Retired));
         }
-        if store::in_vessel(book.tx(), self.id()).await?.is_some() {
+        if store::in_vessel(tx, self.id()).await?.is_some() {
             return Err(Error::Refused(Problem::TrayFull));
         }
-        if store::waits_for_rinse(book.tx(), self.id()).await? {
+        if store::waits_for_rinse(tx, self.id()).await? {
             return Err(Error::Refused(Problem::RinseFirst));
         }
         Ok(())
@@ -294,31 +300,39 @@ impl Ground {
         id: Uuid,
         happened_at_us: Option<i64>,
     ) -> Result<Self> {
-        let settings = rooms::settings(book.tx()).await?;
-        let mix = store::mix(book.tx(), id).await?.ok_or(Error::NotFound)?;
-        let vessel = Vessel::of(book.tx(), &mix).await?;
-        let at = happened(book.now(), happened_at_us, &settings)?;
+        let now = book.now();
+        let mut ground = Self::seen(book.tx(), id).await?;
+        ground.at = happened(now, happened_at_us, &ground.settings)?;
         // Nothing happens to a mix before it stood where it stands.
-        let since = mix.stands_since.unwrap_or(mix.mixed_at);
-        if at.is_some_and(|at| at + Duration::minutes(1) < since) {
+        let since = ground.mix.stands_since.unwrap_or(ground.mix.mixed_at);
+        if ground
+            .at
+            .is_some_and(|at| at + Duration::minutes(1) < since)
+        {
             return Err(Error::field("happened_at", Problem::BeforeItStood));
         }
+        Ok(ground)
+    }
+
+    /// A mix as it stands, for somebody who looks before anything is done.
+    pub(in crate::mixes) async fn seen(tx: &mut RoomTx, id: Uuid) -> Result<Self> {
+        let mix = store::mix(tx, id).await?.ok_or(Error::NotFound)?;
         Ok(Self {
+            vessel: Vessel::of(tx, &mix).await?,
+            settings: rooms::settings(tx).await?,
             mix,
-            vessel,
-            settings,
-            at,
+            at: None,
         })
     }
 
     /// Everything a verdict on the mix stands on.
     pub(in crate::mixes) async fn state(&self, book: &mut Book<'_>) -> Result<MixState> {
-        state_of(book, &self.mix, &self.settings).await
+        state_of(book.tx(), &self.mix, &self.settings).await
     }
 
     /// When it happened, for the trade's arithmetic.
-    fn moment(&self, book: &Book<'_>) -> Moment {
-        Moment::new(micros(self.at.unwrap_or(book.now())))
+    fn moment(&self, now: OffsetDateTime) -> Moment {
+        Moment::new(micros(self.at.unwrap_or(now)))
     }
 }
 
@@ -327,8 +341,8 @@ pub(in crate::mixes) fn happened_to(book: &Book<'_>) -> Moment {
     Moment::new(micros(book.now()))
 }
 
-async fn state_of(book: &mut Book<'_>, mix: &Mix, settings: &Settings) -> Result<MixState> {
-    let findings = Findings::of(book.tx(), std::slice::from_ref(mix)).await?;
+async fn state_of(tx: &mut RoomTx, mix: &Mix, settings: &Settings) -> Result<MixState> {
+    let findings = Findings::of(tx, std::slice::from_ref(mix)).await?;
     super::judging::state(mix, &findings, settings)
 }
 
@@ -341,6 +355,26 @@ fn liquid(groups: &[String], contaminants: &[String]) -> Result<Liquid> {
     let all = [products::groups(groups)?, products::groups(contaminants)?].concat();
     Ok(Liquid::Solution(Groups::from(all)))
 }
+
+/// What a mix can do with what came into it, where that is more than spoiling it.
+///
+/// # Errors
+/// A fault: groups the program does not know.
+pub fn came_into(mix: &Mix, contaminants: &[String]) -> Result<Option<Clash>> {
+    let known: Vec<String> = contaminants
+        .iter()
+        .filter(|name| *name != UNKNOWN)
+        .cloned()
+        .collect();
+    let judged = judge_pour(liquid(&mix.groups, &[])?, liquid(&known, &[])?);
+    Ok(match judged {
+        Pour::Never(clash) | Pour::NotInOneContainer(clash) => Some(clash),
+        Pour::Allowed | Pour::Unknown => None,
+    })
+}
+
+/// How household bleach is written among contaminants.
+pub(super) const HYPOCHLORITE: &str = "hypochlorite";
 
 /// How a contaminant nobody can name is written.
 pub(super) const UNKNOWN: &str = "unknown";
@@ -361,10 +395,20 @@ fn guard(field: &'static str, one: Liquid, other: Liquid, is_one_product: bool) 
 }
 
 /// Refuses what must not meet in one container.
-async fn guard_container(book: &mut Book<'_>, mix: &Mix, container: &str) -> Result<()> {
-    let contaminants = store::contaminants(book.tx(), mix.id).await?;
-    let poured = liquid(&mix.groups, &contaminants)?;
-    for before in store::container(book.tx(), container).await? {
+async fn guard_container(tx: &mut RoomTx, mix: &Mix, container: &str) -> Result<()> {
+    let contaminants = store::contaminants(tx, mix.id).await?;
+    let before = store::container(tx, container).await?;
+    may_share(mix, &contaminants, &before)
+}
+
+/// Whether a mix may go where this went before.
+pub(in crate::mixes) fn may_share(
+    mix: &Mix,
+    contaminants: &[String],
+    before: &[store::Poured],
+) -> Result<()> {
+    let poured = liquid(&mix.groups, contaminants)?;
+    for before in before {
         let other = liquid(&before.groups, &before.contaminants)?;
         let is_pure = contaminants.is_empty() && before.contaminants.is_empty();
         let is_one_product = is_pure && before.product_id == mix.product_id;

@@ -5,6 +5,7 @@ use uuid::Uuid;
 
 use super::{Ground, Vessel, VesselId, life_of};
 use crate::app::App;
+use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{Book, Done, Key};
@@ -53,39 +54,47 @@ pub async fn keep(app: &App, permit: &Permit<KeepMix>, key: Key, new: NewMove) -
 
 async fn write(book: &mut Book<'_>, new: NewMove) -> Result<()> {
     let ground = Ground::of(book, new.mix_id, new.happened_at_us).await?;
+    let entry = stored(book.tx(), &ground, new.to).await?;
+    book.append_at(ground.at, &entry).await?;
+    Ok(())
+}
+
+/// What the book would say of a move.
+///
+/// # Errors
+/// As [`keep`].
+pub(in crate::mixes) async fn stored(tx: &mut RoomTx, ground: &Ground, to: Move) -> Result<Stored> {
     let mix = &ground.mix;
-    let (vessel, storage) = match (new.to, mix.storage) {
+    let (vessel, storage) = match (to, mix.storage) {
         (Move::Cover, Storage::OpenTray) => (ground.vessel.clone(), Storage::CoveredTray),
         (Move::Uncover, Storage::CoveredTray) => (ground.vessel.clone(), Storage::OpenTray),
         (Move::Bottle(id), Storage::OpenTray | Storage::CoveredTray) => {
-            let vessel = Vessel::find(book.tx(), VesselId::Bottle(id)).await?;
+            let vessel = Vessel::find(tx, VesselId::Bottle(id)).await?;
             let storage = vessel.storage(mix.level_ul());
             (vessel, storage)
         }
         (Move::Return(id), Storage::FullBottle | Storage::PartBottle) => {
-            let vessel = Vessel::find(book.tx(), VesselId::Tray(id)).await?;
+            let vessel = Vessel::find(tx, VesselId::Tray(id)).await?;
             (vessel, Storage::OpenTray)
         }
         _ => return Err(Error::Refused(Problem::Unchanged)),
     };
     if vessel.id() != ground.vessel.id() {
-        must_take(book, &ground, &vessel).await?;
+        must_take(tx, ground, &vessel).await?;
     }
-    let entry = Stored {
+    Ok(Stored {
         rules: RULES,
         mix_id: mix.id,
         from: mix.stand,
         to: vessel.stand(),
         storage,
         life_s: life_of(mix, &vessel, storage, mix.charged_ul)?,
-    };
-    book.append_at(ground.at, &entry).await?;
-    Ok(())
+    })
 }
 
 /// Refuses a vessel that cannot take the mix.
-async fn must_take(book: &mut Book<'_>, ground: &Ground, vessel: &Vessel) -> Result<()> {
-    vessel.must_be_empty(book).await?;
+async fn must_take(tx: &mut RoomTx, ground: &Ground, vessel: &Vessel) -> Result<()> {
+    vessel.must_be_empty(tx).await?;
     let holds_ul = vessel.holds_ul();
     if ground.mix.level_ul() > holds_ul {
         return Err(Error::field("to", Problem::OverTheRim { holds_ul }));
@@ -94,6 +103,6 @@ async fn must_take(book: &mut Book<'_>, ground: &Ground, vessel: &Vessel) -> Res
         .mix
         .product_id
         .ok_or(Error::Refused(Problem::UnknownLiquid))?;
-    let product = products::product(book.tx(), product).await?;
+    let product = products::product(tx, product).await?;
     vessel.must_be_for(product.ok_or(Error::NotFound)?.kind)
 }

@@ -48,9 +48,7 @@ pub(super) async fn stored(tx: &mut RoomTx, placed: &Placed<Stored>) -> Result<(
     let entry = &placed.entry;
     let mut mix = found(tx, entry.mix_id).await?;
     let moves = (mix.stand.tray_id, mix.stand.bottle_id) != (entry.to.tray_id, entry.to.bottle_id);
-    mix.age_in(placed.happened_at, entry.life_s)?;
-    mix.storage = entry.storage;
-    mix.stand = entry.to;
+    mix.keep(entry, placed.happened_at)?;
     if moves {
         store::end_stay(tx, mix.id, placed.happened_at).await?;
     }
@@ -86,14 +84,7 @@ pub(super) async fn poured_together(
     let entry = &placed.entry;
     let mut into = found(tx, entry.mix_id).await?;
     let mut poured = found(tx, entry.poured_mix_id).await?;
-    let at = Moment::new(micros(placed.happened_at));
-    if let (Some(age), Some(other)) = (into.age()?, poured.age()?) {
-        let volumes = (volume(into.charged_ul)?, volume(poured.charged_ul)?);
-        let joined = age.poured_together(at, volumes.0, other, volumes.1);
-        into.set_age(joined.map_err(Error::fault)?);
-        into.age_in(placed.happened_at, entry.life_s)?;
-    }
-    into.takes_up(&poured);
+    into.join(&poured, entry, placed.happened_at)?;
     poured.poured_into = Some(into.id);
     poured.stand = Stand::default();
     store::end_stay(tx, poured.id, placed.happened_at).await?;
@@ -110,9 +101,7 @@ pub(super) async fn shifted(tx: &mut RoomTx, placed: &Placed<Shifted>) -> Result
     let first = found(tx, entry.first_mix_id).await?;
     end(tx, first, &entry.container, placed.happened_at, placed.seq).await?;
     let mut second = found(tx, entry.mix_id).await?;
-    second.age_in(placed.happened_at, entry.life_s)?;
-    second.stand = entry.to;
-    second.shifts = entry.shifts;
+    second.move_up(entry, placed.happened_at)?;
     store::end_stay(tx, second.id, placed.happened_at).await?;
     store::save(tx, &second, placed.seq).await?;
     begin_stay(tx, second.id, entry.to, placed.happened_at).await
@@ -149,7 +138,10 @@ pub(super) async fn discard_undone(tx: &mut RoomTx, placed: &Placed<DiscardUndon
     mix.stand = placed.entry.stand;
     mix.discarded_at = None;
     mix.discarded_into = None;
-    store::reopen_stay(tx, mix.id).await?;
+    // A bottle is no stay: the last one was over before.
+    if mix.stand.tray_id.is_some() {
+        store::reopen_stay(tx, mix.id).await?;
+    }
     store::save(tx, &mix, placed.seq).await
 }
 
@@ -204,6 +196,40 @@ impl Mix {
             let at = Moment::new(micros(at));
             self.set_age(age.stored(at, life).map_err(Error::fault)?);
         }
+        Ok(())
+    }
+
+    /// It is kept otherwise from an instant on.
+    pub(super) fn keep(&mut self, entry: &Stored, at: OffsetDateTime) -> Result<()> {
+        self.age_in(at, entry.life_s)?;
+        self.storage = entry.storage;
+        self.stand = entry.to;
+        Ok(())
+    }
+
+    /// Another mix is poured into it.
+    pub(super) fn join(
+        &mut self,
+        poured: &Self,
+        entry: &PouredTogether,
+        at: OffsetDateTime,
+    ) -> Result<()> {
+        if let (Some(age), Some(other)) = (self.age()?, poured.age()?) {
+            let volumes = (volume(self.charged_ul)?, volume(poured.charged_ul)?);
+            let then = Moment::new(micros(at));
+            let joined = age.poured_together(then, volumes.0, other, volumes.1);
+            self.set_age(joined.map_err(Error::fault)?);
+            self.age_in(at, entry.life_s)?;
+        }
+        self.takes_up(poured);
+        Ok(())
+    }
+
+    /// The second of two baths takes the first one's place.
+    pub(super) fn move_up(&mut self, entry: &Shifted, at: OffsetDateTime) -> Result<()> {
+        self.age_in(at, entry.life_s)?;
+        self.stand = entry.to;
+        self.shifts = entry.shifts;
         Ok(())
     }
 

@@ -189,6 +189,7 @@ pub(super) async fn save_dissolved(tx: &mut RoomTx, mix: &Mix) -> Result<()> {
     Ok(())
 }
 
+/// A stay that began and ended at this same instant held no print: it gives way.
 pub(super) async fn begin_stay(
     tx: &mut RoomTx,
     mix: Uuid,
@@ -201,6 +202,11 @@ pub(super) async fn begin_stay(
         r#"
         insert into stay (room_id, mix_id, tray_id, line_id, place, from_at, until_at)
         values ($1, $2, $3, $4, $5, $6, null)
+        on conflict (room_id, mix_id, from_at) do update set
+            tray_id = excluded.tray_id,
+            line_id = excluded.line_id,
+            place = excluded.place,
+            until_at = null
         "#,
         room,
         mix,

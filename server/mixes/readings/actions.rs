@@ -3,13 +3,14 @@
 use serde::Serialize;
 use uuid::Uuid;
 
-use super::store;
+use super::{Kept, checks, store};
 use crate::app::App;
 use crate::clock::micros;
 use crate::darkroom::film::{Clearing, clearing_ratio};
 use crate::darkroom::finishing::notes_in_doubt;
 use crate::darkroom::incompatibility::Group;
 use crate::darkroom::quantities::{Moment, Seconds, TenthsCelsius};
+use crate::darkroom::state::Origin;
 use crate::darkroom::time_temperature::{Coefficient, Timed, emergence_ratio};
 use crate::darkroom::verdict::{self, CLEARING_LIMIT, EMERGENCE_LIMIT, ExtensionRefused};
 use crate::error::{Error, Result};
@@ -21,7 +22,14 @@ use crate::mixes::{
 };
 use crate::notices::{self, Notice};
 use crate::problem::Problem;
+use crate::products;
 use crate::rights::{ExtendMix, TakeBack, TestMix};
+
+/// So many readings of a mix are looked through for one that still stands.
+const MOST_LOOKED_AT: i64 = 1_000;
+
+/// The longest extension: 24 hours.
+const LONGEST_MINUTES: i64 = 24 * 60;
 
 /// What somebody found of a mix.
 #[derive(Clone, Debug, Serialize)]
@@ -106,7 +114,8 @@ pub struct NewExtension {
 /// prints it puts in doubt.
 ///
 /// # Errors
-/// A mix that is gone or that nobody can name.
+/// A mix that is gone or that nobody can name; a check that tells nothing of it;
+/// a fresh reading of a mix that is none.
 pub async fn look(app: &App, permit: &Permit<TestMix>, key: Key, new: NewReading) -> Result<Done> {
     permit
         .write(app, key, &new.clone(), move |book| {
@@ -122,6 +131,10 @@ async fn write(book: &mut Book<'_>, new: NewReading) -> Result<()> {
         return Err(Error::Refused(Problem::UnknownLiquid));
     }
     let kind = new.taken.kind();
+    must_fit(book, mix, kind).await?;
+    if matches!(new.taken, Taken::Timed { is_fresh: true, .. }) {
+        must_be_fresh(mix)?;
+    }
     let mut entry = Reading {
         rules: RULES,
         reading_id: book.new_id(),
@@ -141,11 +154,7 @@ async fn write(book: &mut Book<'_>, new: NewReading) -> Result<()> {
     };
     fill_in(book, mix, new.taken, &mut entry).await?;
     let seq = book.append_at(ground.at, &entry).await?;
-    let is_residual = matches!(
-        kind,
-        ReadingKind::ResidualSilver | ReadingKind::ResidualThiosulfate
-    );
-    if is_residual && entry.outcome == Outcome::Failed {
+    if is_residual(kind) && entry.outcome == Outcome::Failed {
         tell_doubted(book, &entry, seq).await?;
     }
     Ok(())
@@ -186,6 +195,32 @@ async fn fill_in(book: &mut Book<'_>, mix: &Mix, taken: Taken, entry: &mut Readi
         }
     }
     Ok(())
+}
+
+/// Refuses a check that tells nothing of the bath.
+async fn must_fit(book: &mut Book<'_>, mix: &Mix, kind: ReadingKind) -> Result<()> {
+    let Some(product) = mix.product_id else {
+        return Ok(());
+    };
+    let product = products::product(book.tx(), product).await?;
+    let product = product.ok_or(Error::NotFound)?;
+    let fits = checks(product.kind, mix.place()).contains(&kind);
+    match fits || kind == ReadingKind::Contamination {
+        true => Ok(()),
+        false => Err(Error::field("kind", Problem::OtherBath)),
+    }
+}
+
+/// Refuses a fresh reading of a mix of which a tenth is used (from memory) or
+/// whose start or use is a guess: every later reading would be held against it.
+fn must_be_fresh(mix: &Mix) -> Result<()> {
+    let a_tenth_nl = mix.charged_ul.saturating_mul(100);
+    let is_fresh =
+        mix.origin == Origin::Mixed && mix.unknown_sheets_at.is_none() && mix.spent_nl < a_tenth_nl;
+    match is_fresh {
+        true => Ok(()),
+        false => Err(Error::field("fresh", Problem::NotFresh)),
+    }
 }
 
 const fn passed_if(passed: bool) -> Outcome {
@@ -280,8 +315,60 @@ pub(in crate::mixes) fn coefficient(figures: Option<&Figures>) -> Option<Coeffic
 /// Tells everyone whose prints went through since the last passed test, so that
 /// they can fix and wash them again.
 async fn tell_doubted(book: &mut Book<'_>, entry: &Reading, seq: i64) -> Result<()> {
-    let passed = store::last_passed(book.tx(), entry.mix_id, entry.kind, seq).await?;
-    let notes = store::notes_through(book.tx(), entry.mix_id).await?;
+    for (person, notes) in in_doubt(book, entry.mix_id, entry.kind, seq).await? {
+        let notice = Notice::PrintsInDoubt {
+            reading: seq,
+            notes,
+        };
+        let now = book.now();
+        notices::tell(book.tx(), now, person, &notice).await?;
+    }
+    Ok(())
+}
+
+/// Tells people that a failed test was a mistake, of the notes that no other one
+/// keeps in doubt.
+async fn tell_undoubted(book: &mut Book<'_>, kept: &Kept) -> Result<()> {
+    let mut doubted: Vec<i64> = Vec::new();
+    for other in store::of_mix(book.tx(), kept.mix_id, MOST_LOOKED_AT).await? {
+        let stands = other.outcome == Outcome::Failed && other.undone_by.is_none();
+        if is_residual(other.kind) && stands {
+            let notes = in_doubt(book, other.mix_id, other.kind, other.seq).await?;
+            doubted.extend(notes.into_iter().flat_map(|(_, notes)| notes));
+        }
+    }
+    for (person, mut notes) in in_doubt(book, kept.mix_id, kept.kind, kept.seq).await? {
+        notes.retain(|note| !doubted.contains(note));
+        if notes.is_empty() {
+            continue;
+        }
+        let notice = Notice::DoubtLifted {
+            reading: kept.seq,
+            notes,
+        };
+        let now = book.now();
+        notices::tell(book.tx(), now, person, &notice).await?;
+    }
+    Ok(())
+}
+
+const fn is_residual(kind: ReadingKind) -> bool {
+    matches!(
+        kind,
+        ReadingKind::ResidualSilver | ReadingKind::ResidualThiosulfate
+    )
+}
+
+/// The notes that a failed spot test of this number puts in doubt, person by person.
+async fn in_doubt(
+    book: &mut Book<'_>,
+    mix: Uuid,
+    kind: ReadingKind,
+    seq: i64,
+) -> Result<Vec<(Uuid, Vec<i64>)>> {
+    let passed = store::last_passed(book.tx(), mix, kind, seq).await?;
+    let mut notes = store::notes_through(book.tx(), mix).await?;
+    notes.retain(|note| note.seq < seq);
     let times: Vec<Moment> = notes
         .iter()
         .map(|note| Moment::new(micros(note.happened_at)))
@@ -289,25 +376,17 @@ async fn tell_doubted(book: &mut Book<'_>, entry: &Reading, seq: i64) -> Result<
     let failed = Moment::new(micros(book.now()));
     let passed = passed.map(|at| Moment::new(micros(at)));
     let doubted = notes_in_doubt(&times, passed, failed);
-    let mut people: Vec<Uuid> = Vec::new();
-    for note in &notes {
-        let is_doubted = doubted.contains(&Moment::new(micros(note.happened_at)));
-        if is_doubted && !people.contains(&note.person_id) {
-            people.push(note.person_id);
+    let mut people: Vec<(Uuid, Vec<i64>)> = Vec::new();
+    for note in notes {
+        if !doubted.contains(&Moment::new(micros(note.happened_at))) {
+            continue;
+        }
+        match people.iter_mut().find(|(id, _)| *id == note.person_id) {
+            Some((_, theirs)) => theirs.push(note.seq),
+            None => people.push((note.person_id, vec![note.seq])),
         }
     }
-    for person in people {
-        let theirs = notes.iter().filter(|note| {
-            note.person_id == person && doubted.contains(&Moment::new(micros(note.happened_at)))
-        });
-        let notice = Notice::PrintsInDoubt {
-            reading: seq,
-            notes: theirs.map(|note| note.seq).collect(),
-        };
-        let now = book.now();
-        notices::tell(book.tx(), now, person, &notice).await?;
-    }
-    Ok(())
+    Ok(people)
 }
 
 /// Takes a reading back: it was mistaken. Contamination is undone so and no
@@ -341,6 +420,9 @@ pub async fn take_back(
                     reason: undo.reason,
                 };
                 book.append(&entry).await?;
+                if is_residual(kept.kind) && kept.outcome == Outcome::Failed {
+                    tell_undoubted(book, &kept).await?;
+                }
                 Ok(())
             })
         })
@@ -367,6 +449,9 @@ pub async fn extend(
 async fn write_extension(book: &mut Book<'_>, new: NewExtension) -> Result<()> {
     if new.reason.is_empty() {
         return Err(Error::field("reason", Problem::Missing));
+    }
+    if !(1..=LONGEST_MINUTES).contains(&new.minutes) {
+        return Err(Error::field("hours", Problem::ExtensionTooLong));
     }
     let ground = Ground::of(book, new.mix_id, None).await?;
     if ground.mix.product_id.is_none() {

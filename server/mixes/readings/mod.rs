@@ -1,14 +1,45 @@
 //! What people find of mixes: checks, temperatures, contamination, extensions.
 
 mod actions;
+pub mod api;
+mod form;
+mod ground;
+pub mod input;
+pub mod pages;
 pub(super) mod store;
+/// Its pages, as templates want them.
+pub mod views;
 
 pub use actions::{NewExtension, NewReading, Taken, UndoReading, extend, look, take_back};
+
+pub use store::{fresh, of_mix};
 
 use time::OffsetDateTime;
 use uuid::Uuid;
 
 use super::{Outcome, ReadingKind};
+use crate::products::{Kind, Place};
+
+/// The checks that tell something of a bath: by its kind and, of fixers, by its
+/// place; the first is the one to make before printing. Prints are tested for
+/// what the last fixer left in them.
+#[must_use]
+pub const fn checks(kind: Kind, place: Place) -> &'static [ReadingKind] {
+    use ReadingKind as R;
+    match (kind, place) {
+        (Kind::Developer, _) => &[R::TestPrint, R::Emergence, R::Temperature, R::Ph],
+        (Kind::StopBath, _) => &[R::IndicatorColour, R::Ph, R::Temperature],
+        (Kind::Fixer, Place::First) => &[R::Clearing, R::Silver, R::Temperature],
+        (Kind::Fixer, Place::Single | Place::Second) => &[
+            R::Clearing,
+            R::Silver,
+            R::ResidualThiosulfate,
+            R::ResidualSilver,
+            R::Temperature,
+        ],
+        (Kind::HoldingWater | Kind::WashAid | Kind::Toner, _) => &[R::Temperature, R::Ph],
+    }
+}
 
 /// A reading as it was kept.
 #[derive(Clone, Debug, Eq, PartialEq)]

@@ -97,17 +97,18 @@ pub(in crate::mixes) async fn extend(tx: &mut RoomTx, placed: &Placed<Extended>)
     Ok(())
 }
 
-/// The last reading of each kind and outcome of these mixes, those taken back
-/// left out.
+/// The last reading of each kind and outcome of these mixes, with a ratio and
+/// without, those taken back left out: one that compares with nothing hides none
+/// that does.
 pub(in crate::mixes) async fn latest(tx: &mut RoomTx, mixes: &[Uuid]) -> Result<Vec<Latest>> {
     let room = tx.room();
     let rows = sqlx::query!(
         r#"
-        select distinct on (mix_id, kind, outcome)
+        select distinct on (mix_id, kind, outcome, ratio_thousandths is null)
             seq, mix_id, kind, outcome, value, ratio_thousandths, spent_nl, happened_at
         from reading
         where room_id = $1 and mix_id = any($2) and undone_by is null
-        order by mix_id, kind, outcome, seq desc
+        order by mix_id, kind, outcome, ratio_thousandths is null, seq desc
         "#,
         room,
         mixes
@@ -155,19 +156,31 @@ pub(in crate::mixes) async fn extensions(
 }
 
 /// What people found of a mix, newest first.
-pub(in crate::mixes) async fn of_mix(tx: &mut RoomTx, mix: Uuid, most: i64) -> Result<Vec<Kept>> {
-    some(tx, Some(mix), None, most).await
+///
+/// # Errors
+/// The database's.
+pub async fn of_mix(tx: &mut RoomTx, mix: Uuid, most: i64) -> Result<Vec<Kept>> {
+    some(tx, (Some(mix), None), None, most).await
+}
+
+/// What people found of all mixes, newest first; `before` leads to older ones.
+pub(in crate::mixes) async fn of_all(
+    tx: &mut RoomTx,
+    before: Option<i64>,
+    most: i64,
+) -> Result<Vec<Kept>> {
+    some(tx, (None, None), before, most).await
 }
 
 /// One reading.
 pub(in crate::mixes) async fn one(tx: &mut RoomTx, id: Uuid) -> Result<Option<Kept>> {
-    Ok(some(tx, None, Some(id), 1).await?.pop())
+    Ok(some(tx, (None, Some(id)), None, 1).await?.pop())
 }
 
 async fn some(
     tx: &mut RoomTx,
-    mix: Option<Uuid>,
-    id: Option<Uuid>,
+    (mix, id): (Option<Uuid>, Option<Uuid>),
+    before: Option<i64>,
     most: i64,
 ) -> Result<Vec<Kept>> {
     let room = tx.room();
@@ -180,12 +193,14 @@ async fn some(
         where room_id = $1
             and ($2::uuid is null or mix_id = $2)
             and ($3::uuid is null or id = $3)
+            and ($4::bigint is null or seq < $4)
         order by seq desc
-        limit $4
+        limit $5
         "#,
         room,
         mix,
         id,
+        before,
         most
     )
     .fetch_all(tx.db())
@@ -215,7 +230,10 @@ async fn some(
 
 /// The last fresh reading of a kind with one paper or film: of this mix, else
 /// of the last mix of its product and dilution.
-pub(in crate::mixes) async fn fresh(
+///
+/// # Errors
+/// The database's.
+pub async fn fresh(
     tx: &mut RoomTx,
     mix: Uuid,
     of: ReadingKind,
@@ -252,8 +270,41 @@ pub(in crate::mixes) async fn fresh(
     }
 }
 
-/// When a check of a kind last passed for a tray before a reading, whichever
-/// mix stood there.
+/// The papers or films that fresh readings of a kind were made with, for the
+/// product and dilution of a mix; the last one first.
+pub(in crate::mixes) async fn samples(
+    tx: &mut RoomTx,
+    mix: Uuid,
+    of: ReadingKind,
+) -> Result<Vec<String>> {
+    let room = tx.room();
+    let found = sqlx::query_scalar!(
+        r#"
+        select r.sample
+        from mix m
+        join mix o on o.room_id = m.room_id
+            and o.product_id = m.product_id
+            and o.parts_thousandths = m.parts_thousandths
+        join reading r on r.room_id = o.room_id and r.mix_id = o.id
+        where m.room_id = $1
+            and m.id = $2
+            and r.kind = $3
+            and r.is_fresh
+            and r.undone_by is null
+        group by r.sample
+        order by max(r.seq) desc
+        limit 5
+        "#,
+        room,
+        mix,
+        of.as_str()
+    )
+    .fetch_all(tx.db())
+    .await?;
+    Ok(found)
+}
+
+/// When a check of a kind last passed for a mix before a reading.
 pub(in crate::mixes) async fn last_passed(
     tx: &mut RoomTx,
     mix: Uuid,

@@ -45,6 +45,11 @@ pub fn about_mixes(problem: &Problem) -> Option<String> {
              liquid nobody knows. Replace it."
         }
         Problem::ExtensionNotNeeded => "This mix need not be replaced yet, so nothing is extended.",
+        Problem::NotFresh => {
+            "A tenth of this mix is used up, or its start is a guess, so it is fresh no more. \
+             Leave the tick out, or mix a fresh one to compare with."
+        }
+        Problem::OtherBath => "That check tells nothing of this bath. Choose one of those offered.",
         Problem::MayNotJoin(cause) => return Some(may_not_join(*cause)),
         Problem::PaperOnly { product } => {
             return Some(format!(

@@ -23,6 +23,13 @@ fn known(notice: &Notice) -> String {
                  prints again in a fresh bath and wash them again, or they may not last."
             )
         }
+        Notice::DoubtLifted { notes, .. } => format!(
+            "The failed spot test was a mistake and was taken back: {} in doubt no more.",
+            match notes.len() {
+                1 => "the prints of your note are",
+                _ => "the prints of your notes are",
+            }
+        ),
         Notice::BookDisagrees { findings, first } => {
             let place = first.map_or_else(String::new, |seq| format!(", the first at entry {seq}"));
             let count = match findings {
@@ -54,12 +61,25 @@ pub fn link(told: &Told) -> Option<String> {
             Some(seq) => format!("/book/{seq}"),
             None => "/checkpoints".to_owned(),
         }),
-        Told::Known(Notice::PrintsInDoubt { reading, .. }) => Some(format!("/book/{reading}")),
+        Told::Known(
+            Notice::PrintsInDoubt { reading, .. } | Notice::DoubtLifted { reading, .. },
+        ) => Some(format!("/book/{reading}")),
         Told::Known(
             Notice::HandoverWaits { handover, .. }
             | Notice::HandoverConfirmed { handover, .. }
             | Notice::HandoverWithdrawn { handover, .. },
         ) => Some(format!("/handovers/{handover}")),
         Told::Unknown(_) => None,
+    }
+}
+
+/// The notes of the reader that it speaks of.
+#[must_use]
+pub fn notes(told: &Told) -> &[i64] {
+    match told {
+        Told::Known(Notice::PrintsInDoubt { notes, .. } | Notice::DoubtLifted { notes, .. }) => {
+            notes
+        }
+        Told::Known(_) | Told::Unknown(_) => &[],
     }
 }

@@ -171,6 +171,10 @@ fn about_numbers(problem: &Problem, numbers: Numbers) -> Option<String> {
             "That is more than there is room for. Give {} at most.",
             litres_below(*holds_ul, numbers)
         ),
+        Problem::HoldsMore { held_ul } => format!(
+            "{} stand in it now. Give that at least.",
+            litres_above(*held_ul, numbers)
+        ),
         Problem::TooShallow { least_ul } => format!(
             "That does not cover a print in this tray. Give {} at least.",
             litres_above(*least_ul, numbers)
@@ -248,6 +252,9 @@ fn of_the_tray(problem: &Problem) -> &'static str {
         Problem::OffAlready => "The book has this as off already. Say that it is over first.",
         Problem::OnAgainAlready => "Somebody has said already that this is over.",
         Problem::EndsBeforeItBegan => "That is before it went off. Give the time it was on again.",
+        Problem::TwoContainers => {
+            "You chose one container and wrote the name of another. Keep one of the two."
+        }
         Problem::AlreadyUndone => "This was undone before.",
         Problem::MixGone => {
             "This mix stands there no more. Look at the board, and begin with what stands there \

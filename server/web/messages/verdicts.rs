@@ -154,6 +154,16 @@ pub fn mix_name(product: Option<&str>) -> String {
     product.unwrap_or("Unknown liquid").to_owned()
 }
 
+/// A mix with its dilution; of liquid that nobody can name there is none.
+#[must_use]
+pub fn mix_and_dilution(product: Option<&str>, parts_thousandths: i64, numbers: Numbers) -> String {
+    let name = mix_name(product);
+    match product {
+        Some(_) => format!("{name} {}", numbers.dilution(parts_thousandths)),
+        None => name,
+    }
+}
+
 /// The left end of the rule of capacity.
 pub const FRESH: &str = "fresh";
 
