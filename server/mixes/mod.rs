@@ -31,8 +31,5 @@ pub use judging::{Findings, judge, silver_mg_per_litre, state};
 pub use mix::Mix;
 pub(crate) use pages::cautions;
 pub use pages::pages;
-pub use store::{
-    WornAt, all_capacities, capacities, in_vessel, mix, mixes, standing, waits_for_rinse,
-    wear_history,
-};
+pub use store::{all_capacities, capacities, in_vessel, mix, mixes, standing, waits_for_rinse};
 pub(crate) use worksheet::step;

@@ -7,15 +7,22 @@ use serde::Deserialize;
 use time::OffsetDateTime;
 use uuid::Uuid;
 
+use crate::app::App;
 use crate::board::ppb;
+use crate::book::filter::{self, Filter};
+use crate::book::reading;
 use crate::clock::micros;
 use crate::darkroom::age::Age;
 use crate::darkroom::quantities::{Microlitres, Moment, Ppb, Seconds};
 use crate::error::{Error, Result};
+use crate::identity::Permit;
 use crate::logbook::Entry;
 use crate::mixes::{Mix, Mixed, PouredTogether, Shifted, Stored, ToppedUp};
+use crate::rights::LookAtBoard;
 use crate::sheets::{FilmNoted, NoteUndone, Noted, Wear};
 use crate::web::chart::Point;
+use crate::web::messages::entries::{self, Telling};
+use crate::web::numbers::Numbers;
 
 /// An entry about a mix, as the book shows it.
 #[derive(Clone, Debug)]
@@ -42,6 +49,48 @@ struct Standing {
     age: Option<Age>,
 }
 
+/// So many pages of the book are read for one chart; before them the mix is taken
+/// as it stands.
+const MOST_PAGES: usize = 10;
+
+/// What the book shows of a mix, oldest first.
+///
+/// # Errors
+/// That the database is away.
+pub(super) async fn turns(
+    app: &App,
+    permit: &Permit<LookAtBoard>,
+    mix: Uuid,
+    numbers: Numbers,
+) -> Result<Vec<Turn>> {
+    let reader = filter::Reader::new(permit.person().id, permit.role());
+    let mut turns = Vec::new();
+    let mut before = None;
+    for _ in 0..MOST_PAGES {
+        let filter = Filter {
+            noun: Some("mix".to_owned()),
+            id: Some(mix),
+            ..Filter::default()
+        };
+        let page = reading::page_for(app, permit.scope(), reader, filter, before).await?;
+        let names = &page.names;
+        let telling = Telling { names, numbers };
+        let shown = page.lines.iter().filter_map(|line| line.shown.as_ref());
+        turns.extend(shown.map(|shown| Turn {
+            kind: shown.kind.clone(),
+            payload: shown.payload.clone(),
+            happened_at: shown.happened_at,
+            sentence: entries::sentence(&shown.kind, &shown.payload, telling),
+        }));
+        before = page.older;
+        if before.is_none() {
+            break;
+        }
+    }
+    turns.reverse();
+    Ok(turns)
+}
+
 /// The course of a mix through its entries, oldest first. Where the oldest are not
 /// among them, the curves begin so that they end where the mix stands now.
 ///
@@ -64,12 +113,16 @@ pub(super) fn course(mix: &Mix, turns: &[Turn], now: OffsetDateTime) -> Result<C
             let used = ppb(standing.spent_nl, standing.charged_ul.saturating_mul(1_000));
             course.capacity.push(point(used));
             let is = standing.life_at(turn.happened_at)?;
-            course.life.extend(was.filter(|was| Some(*was) != is).map(point));
+            course
+                .life
+                .extend(was.filter(|was| Some(*was) != is).map(point));
             course.life.extend(is.map(point));
         }
     }
     let ends = standing.life_at(now)?;
-    course.life.extend(ends.map(|used_ppb| Point { at: now, used_ppb }));
+    course
+        .life
+        .extend(ends.map(|used_ppb| Point { at: now, used_ppb }));
     // What was noted late stands at its own time.
     course.capacity.sort_by_key(|point| point.at);
     course.life.sort_by_key(|point| point.at);
@@ -83,7 +136,10 @@ pub(super) fn course(mix: &Mix, turns: &[Turn], now: OffsetDateTime) -> Result<C
 fn rest_of(mix: &Mix, now: OffsetDateTime) -> Course {
     let used = ppb(mix.spent_nl, mix.charged_ul.saturating_mul(1_000));
     let level = |at| Point { at, used_ppb: used };
-    let life = [(mix.age_at, mix.age_ppb), (now, crate::board::life_used_ppb(mix, now))];
+    let life = [
+        (mix.age_at, mix.age_ppb),
+        (now, crate::board::life_used_ppb(mix, now)),
+    ];
     let life = life.map(|(at, used_ppb)| Point { at, used_ppb });
     Course {
         capacity: match mix.has_capacity {
@@ -105,7 +161,9 @@ struct Worn {
 
 impl Standing {
     fn life_at(&self, at: OffsetDateTime) -> Result<Option<i64>> {
-        let used = self.age.map(|age| age.used_at(moment(at)).map_err(Error::fault));
+        let used = self
+            .age
+            .map(|age| age.used_at(moment(at)).map_err(Error::fault));
         Ok(used.transpose()?.map(Ppb::get))
     }
 

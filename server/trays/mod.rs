@@ -1,5 +1,6 @@
 //! Trays, one by one: what stands there, why it is judged so, what happened.
 
+mod course;
 mod facts;
 mod next;
 mod pages;

@@ -166,6 +166,7 @@ impl Reader<'_> {
         if self.may(rights::Mix) {
             // Dead solution is never laundered.
             if !is_replace {
+                deeds.push(Deed::to(words::TOP_UP, of(mix, "top-up")));
                 deeds.push(Deed::to(words::POUR, of(mix, "pour")));
             }
             if mix.place() == Place::First {
@@ -211,6 +212,15 @@ impl Reader<'_> {
         }
         if self.ground.waits_for_rinse && self.may(rights::Discard) {
             deeds.push(Deed::to(words::RINSED, format!("/trays/{}/rinse", tray.id)));
+        }
+        if self.may(rights::TestMix) {
+            deeds.push(Deed::to(
+                words::UNKNOWN,
+                format!("/trays/{}/unknown", tray.id),
+            ));
+        }
+        if self.may(rights::OpenBench) {
+            deeds.push(Deed::to(words::OPEN, format!("/trays/{}/open", tray.id)));
         }
         if self.may(rights::TakeBack)
             && let Some(mix) = &self.ground.undoable

@@ -6,10 +6,11 @@ use serde::Deserialize;
 use time::OffsetDateTime;
 use uuid::Uuid;
 
+use super::course::{Turn, turns};
 use super::next::Reader;
 use super::times::{Emergence, development, last_compared};
 use super::views::{Finding, MixInTray, TrayEvent, TrayPage, WashPage};
-use super::wear::{MOST_NOTES, over_time};
+use super::wear::over_time;
 use super::{facts, sums};
 use crate::app::App;
 use crate::bench::{self, Line, Step, Tray};
@@ -21,7 +22,7 @@ use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::identity::{self, Permit};
 use crate::mixes::readings::{self, Kept, LatestExtension};
-use crate::mixes::{self, Findings, Mix, WornAt};
+use crate::mixes::{self, Findings, Mix};
 use crate::products::{self, Product};
 use crate::rights::{self, LookAtBoard, Right};
 use crate::rooms::{self, Settings};
@@ -61,7 +62,7 @@ pub(super) struct Ground {
     clash: Option<Clash>,
     last_fixer: Option<Uuid>,
     worn: Vec<WornByClass>,
-    notes: Vec<WornAt>,
+    turns: Vec<Turn>,
     mixed_by: Option<String>,
     events: Vec<TrayEvent>,
     older: Option<String>,
@@ -105,7 +106,7 @@ async fn ground(
                     clash: None,
                     last_fixer,
                     worn: Vec::new(),
-                    notes: Vec::new(),
+                    turns: Vec::new(),
                     mixed_by: None,
                     events: Vec::new(),
                     older: None,
@@ -136,7 +137,6 @@ impl Ground {
     /// Reads everything about the mix in the tray.
     async fn look_at(&mut self, tx: &mut RoomTx, mix: &Mix) -> Result<()> {
         self.worn = sheets::worn_by_class(tx, mix.id, mix.place()).await?;
-        self.notes = mixes::wear_history(tx, mix.id, MOST_NOTES).await?;
         if let Some(person) = mix.mixed_by {
             self.mixed_by = identity::person_name(tx, person).await?;
         }
@@ -219,6 +219,10 @@ async fn tray(
         return page(&wash_page(&permit, &frame, &ground));
     }
     history(&app, &permit, &mut ground, asked.before, now).await?;
+    if let Some(mix) = ground.now.mix.as_ref().map(|mix| mix.id) {
+        let numbers = ground.settings.numbers();
+        ground.turns = turns(&app, &permit, mix, numbers).await?;
+    }
     page(&tray_page(&permit, &frame, &ground, &asked.celsius, now)?)
 }
 
@@ -308,7 +312,7 @@ fn mix_in_tray(
     let Some((mix, (capacity, life))) = ground.now.mix.as_ref().zip(figures.rules.clone()) else {
         return Ok(None);
     };
-    let wear = over_time(mix, &ground.notes, &ground.settings, now);
+    let wear = over_time(mix, &ground.turns, &ground.settings, now)?;
     let standing = ground.extension.as_ref();
     let extended = standing.filter(|(given, _)| now < given.until_at);
     Ok(Some(MixInTray {

@@ -125,7 +125,7 @@ fn neither_a_full_tray_nor_its_line_is_retired() {
             .await;
         let page = desk.send(&page, "Retire it", &[]).await.expect(422);
         let said = page.page().first(".summary").unwrap();
-        assert!(said.contains("Something stands in this tray. Discard it first."));
+        assert!(said.contains("Something stands in there. Discard it first."));
         let form = page.page().form("Keep the change").unwrap();
         assert_eq!(form.value("name"), Some("Developer"));
 

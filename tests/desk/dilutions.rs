@@ -174,7 +174,6 @@ fn a_fixer_takes_paper_by_its_place() {
             "The first of two baths A litre, RCfrom memory80 sheets",
             "A litre, FBfrom memory40 sheets",
             "Used up from a silver offrom memory2000 mg/L The second of two baths",
-            "A litre, FBfrom memory400 sheets",
             "In any place A litre, filmpaper only",
         ] {
             assert!(said.contains(row), "{row}: {said}");
@@ -207,7 +206,6 @@ fn a_fixer_takes_paper_by_its_place() {
         for row in [
             "A litre, RCfrom memory40 sheets",
             "A litre, FBset by a steward30 sheets",
-            "A litre, FBfrom memory400 sheets",
             "A litre, filmthe sheet of May12 rolls",
             "Used up from a silver ofthe sheet of May500 mg/L",
         ] {

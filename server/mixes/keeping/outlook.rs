@@ -20,11 +20,6 @@ use crate::web::drawing::VerdictWord;
 use crate::web::messages::{keeping as words, problems, verdicts};
 use crate::web::numbers::Numbers;
 
-/// What a mix is called.
-pub(super) fn title(mix: &Mix, numbers: Numbers) -> String {
-    mix.title(numbers)
-}
-
 /// A mix with its verdict.
 pub(super) struct Outlook {
     pub(super) mix: Mix,

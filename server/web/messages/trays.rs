@@ -31,6 +31,12 @@ pub const BOTTLE: &str = "Pour it into a bottle";
 pub const POUR: &str = "Pour it into another";
 /// Moves the second bath up.
 pub const SHIFT: &str = "Move the second bath up";
+/// Fresh solution is added.
+pub const TOP_UP: &str = "Top it up";
+/// Liquid stands in the tray, and nobody knows what it is.
+pub const UNKNOWN: &str = "Liquid stands here, and nobody knows what it is";
+/// A known mix stood there before the book began.
+pub const OPEN: &str = "A known mix stood here already";
 /// Prints a label for it.
 pub const LABEL: &str = "Label";
 /// Extends it.
