@@ -63,10 +63,10 @@ pub(super) async fn turns(
     mix: Uuid,
     numbers: Numbers,
 ) -> Result<Vec<Turn>> {
-    let reader = filter::Reader::new(permit.person().id, permit.role());
     let mut turns = Vec::new();
     let mut before = None;
     for _ in 0..MOST_PAGES {
+        let reader = filter::Reader::new(permit.person().id, permit.role());
         let filter = Filter {
             noun: Some("mix".to_owned()),
             id: Some(mix),
