@@ -78,7 +78,9 @@ impl Bounds {
         T::try_from(self.hold(value)?).map_err(|_| self.problem())
     }
 
-    fn problem(self) -> Problem {
+    /// What is said of a number outside them.
+    #[must_use]
+    pub fn problem(self) -> Problem {
         Problem::OutOfRange {
             least: self.words.0.to_owned(),
             most: self.words.1.to_owned(),

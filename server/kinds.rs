@@ -28,6 +28,7 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<bench::FinishingSet>(),
     Kind::of::<bench::WashJoined>(),
     Kind::of::<bench::WashEmptied>(),
+    Kind::of::<mixes::stock::StockMade>(),
     Kind::of::<mixes::Mixed>(),
     Kind::of::<mixes::UnknownFound>(),
     Kind::of::<mixes::Stored>(),

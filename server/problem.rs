@@ -111,6 +111,16 @@ pub enum Problem {
     },
     /// Nothing recorded stood in that line at that time.
     NothingStoodThere,
+    /// No toner stood in that line at that time.
+    NoTonerStood,
+    /// Nothing recorded stood in that tray at that time.
+    NothingInTray,
+    /// What stood in that tray then is gone.
+    GoneSince,
+    /// Neither a count nor that nobody counted, or both.
+    CountedOrNot,
+    /// Not one row is filled in.
+    NothingEntered,
     /// A bath in the line has no capacity entered for this paper.
     NoCapacity {
         /// The product's name.
@@ -188,6 +198,31 @@ pub enum Problem {
     ReplaceBoth,
     /// It was not discarded, or not by itself.
     NotDiscarded,
+    /// The product is no powder, or what a packet makes is not on file.
+    NotAPowder,
+    /// A part of a packet that is taken whole.
+    WholePackets,
+    /// The stock solution is another product's.
+    OtherStock,
+    /// The stock solution is past its use-by.
+    StockPast,
+    /// The stock solution was made later.
+    StockNotYetMade,
+    /// Less than that remains of the stock solution.
+    StockShort {
+        /// How much is missing, in microlitres.
+        missing_ul: i64,
+        /// How much remains, in microlitres.
+        left_ul: i64,
+    },
+    /// Adding water never makes a solution stronger.
+    NotWeaker,
+    /// The hot tap is colder than the cold one.
+    TapsSwapped,
+    /// Even the cold tap is warmer than the product may be mixed with.
+    ColdTooWarm,
+    /// The cylinder is too coarse for so little.
+    TooCoarse,
     /// The mix did not stand there yet.
     BeforeItStood,
     /// Something else stood there then.

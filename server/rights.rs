@@ -117,6 +117,7 @@ rights! {
     KeepTokens "keep_tokens" Own [Member Trained Steward Treasurer] "Make and revoke one's own tokens.";
     CorrectNote "correct_note" Keep [Steward] "Set somebody's note of sheets right, with the reason.";
     NoteSheets "note_sheets" Bench [Member Trained Steward] "Note sheets, and prints that join or leave the wash.";
+    EnterBenchSheet "enter_bench_sheet" Bench [Trained Steward] "Enter a bench sheet that was kept on paper, for everyone on it.";
     UndoNote "undo_note" Bench [Member Trained Steward] "Undo one's own note for ten minutes; a steward, any note.";
     Mix "mix" Bench [Trained Steward] "Mix a working solution, top up, pour together, move a second fixing bath up.";
     KeepMix "keep_mix" Bench [Member Trained Steward] "Cover, uncover, bottle and pour back a mix.";

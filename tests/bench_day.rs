@@ -145,6 +145,7 @@ fn a_note_whose_wear_is_not_its_own_arithmetic_is_named() {
         short_tenths_mm: 2_032,
         sheets: 6,
         is_estimated: false,
+        corrects_seq: None,
         wear: vec![Wear {
             mix_id: Uuid::nil(),
             tray_id: Uuid::nil(),

@@ -212,6 +212,7 @@ fn two_who_mix_into_one_tray_at_once_make_one_mix() {
                 vessel: VesselId::Tray(pair.bench.tray),
                 dilution_id: pair.bench.dilution,
                 volume_ul: 1_000_000,
+                stock_id: None,
                 happened_at_us: None,
             };
             let people = [&pair.stage.cast.trained, &pair.stage.cast.steward];

@@ -3,7 +3,8 @@
 use std::collections::BTreeSet;
 
 use time::Duration;
-use wetside::rights::UndoNote;
+use wetside::mixes::actions::{NewTopUp, top_up};
+use wetside::rights::{Mix, UndoNote};
 use wetside::sheets::actions::{Undo, undo};
 
 use crate::access::house::House;
@@ -35,11 +36,19 @@ fn the_chart_tells_what_happened() {
         let page = browser.get(&tray).await.expect(200).page();
         let cells = page.all(".wear-chart tbody tr > *");
         let rows: Vec<String> = cells.chunks(5).map(|row| row.join(" ")).collect();
+        let name = &member.name;
         let wanted = [
-            "A 13:00 1 L mixed. 0 % 0 %",
-            "B 14:00 10 sheets of 8×10 in, RC, noted. 10 % 12 %",
-            "C 15:00 20 sheets of 8×10 in, FB, noted. 50 % 25 %",
-            "D 16:00 The note of 20 sheets of 8×10 in, FB, undone. 10 % 37 %",
+            "A 13:00 1 L of Neutral paper developer at 1+9 was mixed in Developer. 0 % 0 %"
+                .to_owned(),
+            format!(
+                "B 14:00 10 sheets of 8×10 in, RC, down First line, noted for {name}. 10 % 12 %"
+            ),
+            format!(
+                "C 15:00 20 sheets of 8×10 in, FB, down First line, noted for {name}. 50 % 25 %"
+            ),
+            format!(
+                "D 16:00 The note of entry 30 by {name} was taken back: Noted twice. 10 % 37 %"
+            ),
         ];
         assert_eq!(rows, wanted);
         let letters = page.all(".chart-letter");
@@ -74,5 +83,34 @@ fn an_empty_tray_has_no_chart() {
                 "{tray}"
             );
         }
+    });
+}
+
+/// Fifty sheets use half of a litre at a hundred sheets a litre; another litre
+/// makes that a quarter, and halves its age: by definition of capacity and mixing.
+#[test]
+fn a_top_up_lowers_both_curves() {
+    scenario(async |stage: Stage| {
+        let bench = stage.bench().await;
+        let member = stage.cast.member.clone();
+        stage.note(&member, &bench, 0, 50).await.unwrap();
+        stage.pass(Duration::hours(4));
+        let permit = stage.permit::<Mix>(&stage.cast.trained).await.unwrap();
+        let fresh = NewTopUp {
+            mix_id: bench.mix,
+            volume_ul: 1_000_000,
+            stock_id: None,
+            happened_at_us: None,
+        };
+        let app = &stage.installation.app;
+        top_up(app, &permit, new_key(), fresh).await.unwrap();
+        let mut browser = stage.browser(&member).await;
+        let tray = stage.at(&format!("/trays/{}", bench.tray));
+        let page = browser.get(&tray).await.expect(200).page();
+        let words = page.all(".chart-word");
+        assert_eq!(
+            words,
+            ["Test first from here", "Life 25 %", "Capacity 25 %"]
+        );
     });
 }

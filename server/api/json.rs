@@ -7,7 +7,7 @@ use axum::extract::{FromRequest, Request};
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
 use serde::de::DeserializeOwned;
-use utoipa::ToSchema;
+use utoipa::{IntoParams, ToSchema};
 
 use super::failures::Fault;
 use crate::app::App;
@@ -23,16 +23,27 @@ pub trait Input: DeserializeOwned + ToSchema + Send + 'static {
     /// The error with the fields as the sender named them.
     #[must_use]
     fn rename(error: Error) -> Error {
-        let Error::Invalid(problems) = error else {
-            return error;
-        };
-        let mut renamed = Problems::default();
-        for (field, problem) in problems.iter() {
-            let found = Self::NAMES.iter().find(|(theirs, _)| *theirs == field);
-            renamed.add(found.map_or(field, |(_, ours)| ours), problem.clone());
-        }
-        Error::Invalid(renamed)
+        renamed(error, Self::NAMES)
     }
+}
+
+/// What a question takes: a struct of what may stand in a query.
+pub trait Question: DeserializeOwned + IntoParams + Send + 'static {
+    /// As [`Input::NAMES`].
+    const NAMES: &'static [(&'static str, &'static str)] = &[];
+}
+
+/// The error with the fields as the sender named them.
+pub(super) fn renamed(error: Error, names: &[(&str, &str)]) -> Error {
+    let Error::Invalid(problems) = error else {
+        return error;
+    };
+    let mut renamed = Problems::default();
+    for (field, problem) in problems.iter() {
+        let found = names.iter().find(|(theirs, _)| *theirs == field);
+        renamed.add(found.map_or(field, |(_, ours)| ours), problem.clone());
+    }
+    Error::Invalid(renamed)
 }
 
 /// A body, read.

@@ -28,7 +28,7 @@ use crate::web::guards;
 
 pub use answer::{Made, MadeOut, Page};
 pub use failures::{ErrorOut, FieldOut, WrongOut};
-pub use json::Input;
+pub use json::{Input, Question};
 pub use moments::moment_text;
 pub use paging::Paging;
 pub use route::{By, Route, Writing};

@@ -283,6 +283,7 @@ fn parameters(route: &Route) -> Vec<Parameter> {
             limit,
         ));
     }
+    all.extend(route.asks.iter().cloned());
     if route.takes.is_some() {
         let says = "The client's own name for this request: a UUID, or 16 random bytes as 22 \
             characters of base64url. Never reuse one for another request.";

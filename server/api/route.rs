@@ -5,18 +5,20 @@
 use std::future::Future;
 
 use axum::Json;
-use axum::extract::{Extension, State};
+use axum::extract::rejection::QueryRejection;
+use axum::extract::{Extension, Query, State};
 use axum::http::header::CONTENT_TYPE;
 use axum::http::{HeaderValue, Method, StatusCode};
 use axum::response::{IntoResponse, Response};
 use axum::routing::{MethodFilter, MethodRouter, get, on};
 use serde::Serialize;
 use utoipa::ToSchema;
+use utoipa::openapi::path::{Parameter, ParameterIn};
 use utoipa::openapi::{RefOr, Schema};
 use uuid::Uuid;
 
 use super::answer::{MadeOut, One};
-use super::json::Body;
+use super::json::{Body, Question, renamed};
 use super::key::WriteKey;
 use super::openapi::{Document, list_of, one_of, reference};
 use super::which::Which;
@@ -25,6 +27,7 @@ use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{Done, Key};
+use crate::problem::Problem;
 use crate::rights::{Right, Row};
 use crate::router::Listed;
 
@@ -83,6 +86,7 @@ pub struct Route {
     pub(super) methods: MethodRouter<App>,
     pub(super) paged: Option<i64>,
     pub(super) takes: Option<RefOr<Schema>>,
+    pub(super) asks: Vec<Parameter>,
     pub(super) fresh: StatusCode,
     pub(super) gives: RefOr<Schema>,
     pub(super) shapes: Shapes,
@@ -129,6 +133,36 @@ impl Route {
             },
         );
         Self {
+            gives: one_of::<T>(),
+            shapes: shapes::<T>(),
+            ..Self::new::<R>(Method::GET, path, says, methods)
+        }
+    }
+
+    /// Answers a question about the thing that `{id}` names: what is asked stands in
+    /// the query, and nothing is written.
+    pub fn ask<R, Q, T, F, A>(path: &'static str, says: &'static str, handler: F) -> Self
+    where
+        R: Right,
+        Q: Question,
+        T: Serialize + ToSchema + Send + 'static,
+        F: Fn(By<R>, Uuid, Q) -> A + Clone + Send + Sync + 'static,
+        A: Future<Output = Result<T>> + Send,
+    {
+        let methods = get(
+            |State(app): State<App>,
+             permit: Permit<R>,
+             Which(id): Which,
+             asked: Result<Query<Q>, QueryRejection>| async move {
+                let wrong = || Error::field("", Problem::WrongType);
+                let Query(asked) = asked.map_err(|_| wrong())?;
+                let answer = handler(By { app, permit }, id, asked).await;
+                let data = answer.map_err(|error| renamed(error, Q::NAMES))?;
+                Ok::<_, Error>(Json(One { data }))
+            },
+        );
+        Self {
+            asks: Q::into_params(|| Some(ParameterIn::Query)),
             gives: one_of::<T>(),
             shapes: shapes::<T>(),
             ..Self::new::<R>(Method::GET, path, says, methods)
@@ -248,6 +282,7 @@ impl Route {
             methods,
             paged: None,
             takes: None,
+            asks: Vec::new(),
             fresh: StatusCode::OK,
             gives: utoipa::openapi::Object::new().into(),
             shapes: Vec::new(),

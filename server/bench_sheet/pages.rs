@@ -13,7 +13,7 @@ use crate::error::Result;
 use crate::identity::Permit;
 use crate::mixes::Mix;
 use crate::papers;
-use crate::rights::LookAtBoard;
+use crate::rights::{EnterBenchSheet, LookAtBoard, Right};
 use crate::rooms::Settings;
 use crate::router::Pages;
 use crate::web::dates::Zone;
@@ -99,6 +99,7 @@ fn sheet(
         lines,
         paper_classes: ground.paper_classes,
         sheet_sizes: ground.sheet_sizes,
+        may_enter: EnterBenchSheet::ROW.roles.contains(&permit.role()),
         room: Some(ground.help),
         precautions: each_once(ground.precautions),
     })

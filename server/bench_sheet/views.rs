@@ -21,6 +21,8 @@ pub struct BenchSheetPage {
     pub paper_classes: Vec<String>,
     /// Its sheet sizes.
     pub sheet_sizes: Vec<String>,
+    /// May this reader enter a sheet that was kept by hand?
+    pub may_enter: bool,
     /// The products' own cautions, one sentence each.
     pub cautions: Vec<String>,
     /// What the room has on file for Emergency.

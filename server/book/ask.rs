@@ -17,6 +17,7 @@ pub(super) const NOUNS: &[&str] = &[
     "space",
     "bottle",
     "pass",
+    "stock_solution",
     "product",
     "sheet_size",
     "paper_class",

@@ -262,6 +262,11 @@ pub(super) async fn names(tx: &mut RoomTx, ids: &[Uuid]) -> Result<Vec<(Uuid, St
             union all
             select id, name from product where room_id = $1 and id = any($2)
             union all
+            select s.id, 'Stock solution of ' || p.name
+            from stock_solution s
+            join product p on p.room_id = s.room_id and p.id = s.product_id
+            where s.room_id = $1 and s.id = any($2)
+            union all
             select id, name from sheet_size where room_id = $1 and id = any($2)
             union all
             select id, name from paper_class where room_id = $1 and id = any($2)

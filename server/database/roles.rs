@@ -30,6 +30,7 @@ pub const GRANTS: &[(&str, &str)] = &[
     ("bottle", "select, insert, update"),
     ("finishing", "select, insert, update"),
     ("wash", "select, insert, update, delete"),
+    ("stock_solution", "select, insert, update"),
     ("mix", "select, insert, update"),
     ("mix_capacity", "select, insert, update, delete"),
     ("reading", "select, insert, update"),

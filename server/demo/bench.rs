@@ -241,6 +241,7 @@ async fn pour(stage: &mut Stage, by: &Person, tray_id: Uuid, dilution_id: Uuid) 
         vessel: VesselId::Tray(tray_id),
         dilution_id,
         volume_ul: LITRE_UL,
+        stock_id: None,
         happened_at_us: None,
     };
     let key = stage.key();

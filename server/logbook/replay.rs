@@ -28,6 +28,7 @@ pub const DERIVED: &[&str] = &[
     "bottle",
     "finishing",
     "wash",
+    "stock_solution",
     "mix",
     "mix_capacity",
     "reading",

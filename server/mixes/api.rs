@@ -5,7 +5,9 @@ use utoipa::ToSchema;
 use uuid::Uuid;
 
 use super::actions::{self, NewMix, VesselId};
-use super::{FrozenCapacity, Mix, Storage, all_capacities, input, keeping, mix, standing};
+use super::{
+    FrozenCapacity, Mix, Storage, all_capacities, input, keeping, mix, mixing, standing, stock,
+};
 use crate::api::{By, Input, Made, Page, Paging, Route, Writing, moment_text};
 use crate::error::{Error, Result};
 use crate::products::Place;
@@ -23,6 +25,8 @@ pub fn api() -> Vec<Route> {
         Route::add(MIXES, "Mix a working solution in an empty tray.", add),
     ];
     all.extend(keeping::api());
+    all.extend(mixing::api());
+    all.extend(stock::api());
     all
 }
 
@@ -39,6 +43,8 @@ pub struct MixOut {
     pub tray_id: Option<Uuid>,
     /// The bottle it is kept in.
     pub bottle_id: Option<Uuid>,
+    /// The stock solution it was mixed from; nothing where it was not from stock.
+    pub stock_id: Option<Uuid>,
     /// How it is kept.
     pub storage: Storage,
     /// The mix it was poured into.
@@ -79,6 +85,7 @@ impl MixOut {
             product_name: mix.product_name,
             tray_id: mix.stand.tray_id,
             bottle_id: mix.stand.bottle_id,
+            stock_id: mix.stock_id,
             storage: mix.storage,
             poured_into: mix.poured_into,
             parts_thousandths: mix.parts_thousandths,
@@ -164,6 +171,7 @@ async fn add(by: Writing<rights::Mix>, mix: MixIn) -> Result<Made> {
         vessel: VesselId::Tray(mix.tray_id),
         dilution_id: mix.dilution_id,
         volume_ul: input::mixed(mix.volume_ul).map_err(|no| Error::field("volume", no))?,
+        stock_id: None,
         happened_at_us: None,
     };
     let done = actions::mix(&by.app, &by.permit, by.key, new).await?;

@@ -61,6 +61,8 @@ pub struct Mix {
     pub received_ul: i64,
     /// How often the mixes of its pair of fixing baths moved up before.
     pub shifts: i32,
+    /// The stock solution it was mixed from; nothing where it was not from stock.
+    pub stock_id: Option<Uuid>,
     /// The mix it was poured into, where its liquid is now.
     pub poured_into: Option<Uuid>,
     /// When it was mixed.

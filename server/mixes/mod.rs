@@ -14,12 +14,12 @@ mod judging;
 /// Keeping, joining, moving up and discarding: pages and API.
 pub mod keeping;
 mod mix;
+/// Mixing, topping up, and entering what stood there already.
+pub mod mixing;
 mod pages;
 pub mod readings;
+pub mod stock;
 mod store;
-/// Its pages, as templates want them.
-pub mod views;
-mod worksheet;
 
 pub use api::api;
 pub use entries::{
@@ -29,7 +29,7 @@ pub use entries::{
 };
 pub use judging::{Findings, judge, silver_mg_per_litre, state};
 pub use mix::Mix;
+pub(crate) use mixing::step;
 pub(crate) use pages::cautions;
 pub use pages::pages;
 pub use store::{all_capacities, capacities, in_vessel, mix, mixes, standing, waits_for_rinse};
-pub(crate) use worksheet::step;

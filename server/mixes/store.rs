@@ -76,7 +76,7 @@ pub async fn mixes(tx: &mut RoomTx, ids: &[Uuid]) -> Result<Vec<Mix>> {
             m.origin, m.storage, m.figures, m.oldest_at, m.silver_least_ug, m.silver_usual_ug,
             m.silver_most_ug, m.bromide_ug, m.alkali_neq, m.carried_out_ul, m.received_ul, m.shifts,
             m.poured_into, m.mixed_at, m.mixed_by, m.mixed_seq, m.tray_id, m.bottle_id,
-            m.discarded_at, m.discarded_into, m.last_seq,
+            m.discarded_at, m.discarded_into, m.last_seq, m.stock_id,
             t.line_id as "line_id?",
             s.place as "place?",
             s.from_at as "stands_since?",
@@ -141,6 +141,7 @@ struct Row {
     discarded_at: Option<OffsetDateTime>,
     discarded_into: Option<String>,
     last_seq: i64,
+    stock_id: Option<Uuid>,
     line_id: Option<Uuid>,
     place: Option<String>,
     stands_since: Option<OffsetDateTime>,
@@ -192,6 +193,7 @@ impl Row {
             discarded_at: self.discarded_at,
             discarded_into: self.discarded_into,
             last_seq: self.last_seq,
+            stock_id: self.stock_id,
             has_capacity: self.has_capacity,
         })
     }

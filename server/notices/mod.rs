@@ -71,6 +71,26 @@ pub enum Notice {
         /// Who took it back, by name.
         by: String,
     },
+    /// A steward set a note of the one who is told right.
+    NoteCorrected {
+        /// The number of the note's entry.
+        note: i64,
+        /// The number of the one that holds now.
+        corrected: i64,
+        /// Who did, by name.
+        by: String,
+        /// Why.
+        reason: String,
+    },
+    /// A steward took a note of the one who is told back.
+    NoteTakenBack {
+        /// The number of the note's entry.
+        note: i64,
+        /// Who did, by name.
+        by: String,
+        /// Why.
+        reason: String,
+    },
 }
 
 /// A notice as it is kept; one of a kind that a newer program wrote is named only.

@@ -10,14 +10,18 @@ use super::form::{FIELDS, new_product, of_product, read_product};
 use super::views::{
     CodeShown, DilutionShown, ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
 };
-use super::{DilutionFigures, Product, dilution_pages, figures, statements, store};
+use super::{
+    DilutionFigures, Form as Supplied, Product, dilution_pages, figures, statements, store,
+};
 use crate::app::App;
 use crate::darkroom::incompatibility::Group;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
+use crate::mixes::stock::views::StockRow;
+use crate::mixes::stock::{self, Stock};
 use crate::papers::{self, PaperClass};
 use crate::problem::Problems;
-use crate::rights::{KeepProducts, Right, SeeProducts};
+use crate::rights::{KeepProducts, Mix, Right, SeeProducts};
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
 use crate::web::dates::Moment;
@@ -139,13 +143,25 @@ async fn product(
     Path((_, id)): Path<(String, Uuid)>,
 ) -> Result<Response> {
     let ground = Ground::read(&app, &permit, id).await?;
-    page(&product_page(&permit, &frame, &ground)?)
+    let made = made_of(&app, &permit, id).await?;
+    let made = stock::rows(&made, &ground.settings, app.clock().now())?;
+    page(&product_page(&permit, &frame, &ground, made)?)
+}
+
+/// The stock solutions made of a product, as far as something remains of them.
+async fn made_of(app: &App, permit: &Permit<SeeProducts>, id: Uuid) -> Result<Vec<Stock>> {
+    app.database()
+        .reading(permit.scope(), move |tx| {
+            Box::pin(stock::stocks(tx, Some(id)))
+        })
+        .await
 }
 
 fn product_page(
     permit: &Permit<SeeProducts>,
     frame: &Frame,
     ground: &Ground,
+    stocks: Vec<StockRow>,
 ) -> Result<ProductPage> {
     let product = &ground.product;
     let depth = ground.settings.numbers();
@@ -171,6 +187,9 @@ fn product_page(
         is_steward_only: product.steward_only,
         oxidises: product.oxidises.then(|| words::at_depth(&depth)),
         may_change: may_change(permit),
+        is_powder: product.form == Supplied::Powder,
+        may_make: product.form == Supplied::Powder && Mix::ROW.roles.contains(&permit.role()),
+        stocks,
     })
 }
 

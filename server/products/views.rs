@@ -4,6 +4,7 @@ use askama::Template;
 use serde::Deserialize;
 
 use super::Place;
+use crate::mixes::stock::views::StockRow;
 use crate::web::dates::Moment;
 use crate::web::desk::RetiredRow;
 use crate::web::fields::{Choice, Problems};
@@ -116,6 +117,12 @@ pub struct ProductPage {
     pub oxidises: Option<String>,
     /// May this reader change it?
     pub may_change: bool,
+    /// Is it a powder, made up into stock solution first?
+    pub is_powder: bool,
+    /// May this reader make some up?
+    pub may_make: bool,
+    /// What was made of it and is left.
+    pub stocks: Vec<StockRow>,
 }
 
 /// A product as typed.

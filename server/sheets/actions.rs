@@ -6,19 +6,20 @@ use uuid::Uuid;
 
 use super::brought::{self, Load, Running};
 use super::compose::store::{Stood, stood};
-use super::compose::{Item, compose, worn};
+use super::compose::worn;
 use super::store::{self, Pass};
 use super::{FilmNoted, NewNote, NoteUndone, wear};
 use crate::app::App;
-use crate::clock::{micros, moment};
+use crate::clock::moment;
 use crate::error::{Error, Result};
-use crate::identity::Permit;
+use crate::identity::{self, Permit};
 use crate::input;
 use crate::logbook::{Book, Done, Key};
 use crate::mixes::RULES;
+use crate::notices::{self, Notice};
 use crate::problem::Problem;
 use crate::products::Kind;
-use crate::rights::{CorrectNote, NoteSheets, Role, UndoNote};
+use crate::rights::{NoteSheets, Role, UndoNote};
 use crate::rooms;
 
 /// So long a member may take back a note of their own.
@@ -77,11 +78,27 @@ async fn write_undo(book: &mut Book<'_>, role: Role, undo: Undo) -> Result<()> {
         }
         _ => {}
     }
-    take_back(book, &pass, undo.reason).await
+    let reason = undo.reason.clone();
+    take_back(book, &pass, undo.reason).await?;
+    if !is_own {
+        let by = writer(book).await?;
+        let note = pass.seq;
+        let notice = Notice::NoteTakenBack { note, by, reason };
+        let now = book.now();
+        notices::tell(book.tx(), now, pass.person_id, &notice).await?;
+    }
+    Ok(())
+}
+
+/// The name of whoever writes.
+pub(super) async fn writer(book: &mut Book<'_>) -> Result<String> {
+    let actor = book.actor().ok_or(Error::Unauthenticated)?;
+    let name = identity::person_name(book.tx(), actor).await?;
+    name.ok_or(Error::NotFound)
 }
 
 /// Writes what takes a note back, each wear off the mix its liquid is in now.
-async fn take_back(book: &mut Book<'_>, pass: &Pass, reason: String) -> Result<()> {
+pub(super) async fn take_back(book: &mut Book<'_>, pass: &Pass, reason: String) -> Result<()> {
     if pass.reversed_by.is_some() {
         return Err(Error::Refused(Problem::AlreadyUndone));
     }
@@ -98,70 +115,6 @@ async fn take_back(book: &mut Book<'_>, pass: &Pass, reason: String) -> Result<(
         reason,
     };
     book.append(&entry).await?;
-    Ok(())
-}
-
-/// A note as it should have been.
-#[derive(Clone, Debug, Serialize)]
-pub struct Correction {
-    /// The note.
-    pub corrected_pass_id: Uuid,
-    /// What class of paper.
-    pub paper_class_id: Uuid,
-    /// What size.
-    pub sheet_size_id: Uuid,
-    /// How many.
-    pub sheets: u32,
-    /// Why.
-    pub reason: String,
-}
-
-/// Corrects somebody's note of sheets: takes it back and notes the right figures
-/// for the same person, line and time.
-///
-/// # Errors
-/// None of that id, a note of film, one taken back before; no reason.
-pub async fn correct(
-    app: &App,
-    permit: &Permit<CorrectNote>,
-    key: Key,
-    wanted: Correction,
-) -> Result<Done> {
-    permit
-        .write(app, key, &wanted.clone(), move |book| {
-            Box::pin(async move { write_correction(book, wanted).await })
-        })
-        .await
-}
-
-async fn write_correction(book: &mut Book<'_>, wanted: Correction) -> Result<()> {
-    if wanted.reason.is_empty() {
-        return Err(Error::field("reason", Problem::Missing));
-    }
-    let pass = store::pass(book.tx(), wanted.corrected_pass_id).await?;
-    let pass = pass.filter(|pass| !pass.is_film).ok_or(Error::NotFound)?;
-    take_back(book, &pass, wanted.reason).await?;
-    let note = NewNote {
-        line_id: pass.line_id,
-        paper_class_id: wanted.paper_class_id,
-        sheet_size_id: wanted.sheet_size_id,
-        sheets: Some(wanted.sheets),
-        is_toned: store::was_toned(book.tx(), pass.seq).await?,
-        is_without_tray: true,
-        happened_at_us: Some(micros(pass.happened_at)),
-    };
-    let item = Item {
-        note: &note,
-        person_id: pass.person_id,
-        pass_id: book.new_id(),
-        sheets: wanted.sheets,
-        is_correction: true,
-    };
-    let now = book.now();
-    let composed = compose(book.tx(), now, &[item]).await?.pop();
-    let composed = composed.ok_or_else(|| Error::fault("no entry for a note"))??;
-    book.append_at(composed.happened_at, &composed.entry)
-        .await?;
     Ok(())
 }
 

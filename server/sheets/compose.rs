@@ -65,7 +65,7 @@ impl Grouped for NewNote {
                 person_id,
                 pass_id: pass_id(asking)?,
                 sheets,
-                is_correction: false,
+                corrects_seq: None,
             });
         }
         compose(tx, now, &asked).await
@@ -78,8 +78,8 @@ pub(super) struct Item<'n> {
     pub(super) person_id: Uuid,
     pub(super) pass_id: Uuid,
     pub(super) sheets: u32,
-    /// Whether a steward sets an old note right: then it may be as old as it is.
-    pub(super) is_correction: bool,
+    /// The entry that a steward sets right: this one may be as old as that is.
+    pub(super) corrects_seq: Option<i64>,
 }
 
 /// The entries of some notes, in their order, each as if those before it were written.
@@ -122,7 +122,7 @@ fn compose_one(
     running: &mut Running,
 ) -> Result<Composed<Noted>> {
     let note = item.note;
-    if let Some(at) = note.happened_at().filter(|_| !item.is_correction) {
+    if let Some(at) = note.happened_at().filter(|_| item.corrects_seq.is_none()) {
         input::happened(at, now, ground.late_note_minutes)
             .map_err(|problem| Error::field("happened_at", problem))?;
     }
@@ -138,7 +138,11 @@ fn compose_one(
     if stood.is_empty() && !note.is_without_tray {
         return Err(Error::field("line", Problem::NothingStoodThere));
     }
-    let met = |bath: &&&Stood| note.is_toned || bath.kind != Some(Kind::Toner);
+    let is_toner = |bath: &&&Stood| bath.kind == Some(Kind::Toner);
+    if note.is_toned && !stood.iter().any(|bath| is_toner(&bath)) {
+        return Err(Error::field("toned", Problem::NoTonerStood));
+    }
+    let met = |bath: &&&Stood| note.is_toned || !is_toner(bath);
     let baths: Vec<&Stood> = stood.iter().filter(met).copied().collect();
     let pass = Pass {
         load: Load::Sheets(item.sheets, wear::area((long, short))?),
@@ -166,6 +170,7 @@ fn compose_one(
             short_tenths_mm: short,
             sheets: item.sheets,
             is_estimated: note.sheets.is_none(),
+            corrects_seq: item.corrects_seq,
             wear: worn,
         },
     })

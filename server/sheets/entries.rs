@@ -34,6 +34,9 @@ pub struct Noted {
     /// Whether nobody counted and the number is the usual one.
     #[serde(default, skip_serializing_if = "is_no")]
     pub is_estimated: bool,
+    /// The number of the entry that a steward set right by this one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub corrects_seq: Option<i64>,
     /// What that used up, mix by mix.
     pub wear: Vec<Wear>,
 }

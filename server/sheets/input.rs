@@ -20,6 +20,24 @@ pub fn sheets(count: i64) -> Result<u32, Problem> {
     }
 }
 
+/// So many rolls one note holds at most.
+pub const MOST_ROLLS: u32 = 99;
+
+/// A count of rolls of film.
+///
+/// # Errors
+/// None at all, or more than a note holds.
+pub fn rolls(count: i64) -> Result<u32, Problem> {
+    let wrong = Problem::OutOfRange {
+        least: "1".to_owned(),
+        most: MOST_ROLLS.to_string(),
+    };
+    match u32::try_from(count) {
+        Ok(count @ 1..=MOST_ROLLS) => Ok(count),
+        _ => Err(wrong),
+    }
+}
+
 /// A steward's reason, trimmed; may be empty.
 ///
 /// # Errors

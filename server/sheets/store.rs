@@ -121,13 +121,18 @@ pub async fn pass_at(tx: &mut RoomTx, seq: i64) -> Result<Option<Pass>> {
     }
 }
 
-/// What a person chose last: line, paper class, sheet size, count.
-pub(super) async fn last_choice(
-    tx: &mut RoomTx,
-    person: Uuid,
-) -> Result<Option<(Uuid, Uuid, Uuid, i32)>> {
+/// What a person chose last.
+pub(super) struct LastChoice {
+    pub(super) line_id: Uuid,
+    pub(super) paper_class_id: Uuid,
+    pub(super) sheet_size_id: Uuid,
+    pub(super) sheets: i32,
+}
+
+pub(super) async fn last_choice(tx: &mut RoomTx, person: Uuid) -> Result<Option<LastChoice>> {
     let room = tx.room();
-    let found = sqlx::query!(
+    let found = sqlx::query_as!(
+        LastChoice,
         r#"
         select
             line_id, paper_class_id as "paper_class_id!", sheet_size_id as "sheet_size_id!", sheets
@@ -141,43 +146,30 @@ pub(super) async fn last_choice(
     )
     .fetch_optional(tx.db())
     .await?;
-    Ok(found.map(|row| {
-        (
-            row.line_id,
-            row.paper_class_id,
-            row.sheet_size_id,
-            row.sheets,
-        )
-    }))
+    Ok(found)
 }
 
-/// What a note used up of one mix, and how that mix stands now.
-pub(super) struct Effect {
-    pub(super) product: String,
-    pub(super) spent_nl: i64,
-    pub(super) mix_spent_nl: i64,
-    pub(super) charged_ul: i64,
-}
-
-/// What a note did, mix by mix.
-pub(super) async fn effects(tx: &mut RoomTx, seq: i64) -> Result<Vec<Effect>> {
+/// The names of a paper class and a sheet size.
+pub(super) async fn paper_names(
+    tx: &mut RoomTx,
+    class: Uuid,
+    size: Uuid,
+) -> Result<Option<(String, String)>> {
     let room = tx.room();
-    let found = sqlx::query_as!(
-        Effect,
+    let found = sqlx::query!(
         r#"
-        select p.name as product, w.spent_nl, m.spent_nl as mix_spent_nl, m.charged_ul
-        from wear w
-        join mix m on m.room_id = w.room_id and m.id = w.mix_id
-        join product p on p.room_id = m.room_id and p.id = m.product_id
-        where w.room_id = $1 and w.seq = $2 and w.spent_nl > 0
-        order by m.mixed_seq
+        select c.name as class, s.name as size
+        from paper_class c
+        join sheet_size s on s.room_id = c.room_id and s.id = $3
+        where c.room_id = $1 and c.id = $2
         "#,
         room,
-        seq
+        class,
+        size
     )
-    .fetch_all(tx.db())
+    .fetch_optional(tx.db())
     .await?;
-    Ok(found)
+    Ok(found.map(|row| (row.class, row.size)))
 }
 
 /// What one paper class, or film, used up of a mix.
@@ -241,17 +233,56 @@ struct Worn {
 
 /// What a note used up, as its entry stored it.
 pub(super) async fn wear_of(tx: &mut RoomTx, seq: i64) -> Result<Vec<Wear>> {
+    let written = written(tx, seq).await?.ok_or(Error::NotFound)?;
+    let worn: Worn = serde_json::from_slice(&written.payload)?;
+    Ok(worn.wear)
+}
+
+/// An entry as it was written.
+pub(super) struct Written {
+    pub(super) kind: String,
+    pub(super) actor: Option<Uuid>,
+    pub(super) payload: Vec<u8>,
+}
+
+pub(super) async fn written(tx: &mut RoomTx, seq: i64) -> Result<Option<Written>> {
     let room = tx.room();
-    let payload = sqlx::query_scalar!(
-        "select payload from entry where room_id = $1 and seq = $2",
+    let found = sqlx::query_as!(
+        Written,
+        "select kind, actor, payload from entry where room_id = $1 and seq = $2",
         room,
         seq
     )
     .fetch_optional(tx.db())
-    .await?
-    .ok_or(Error::NotFound)?;
-    let worn: Worn = serde_json::from_slice(&payload)?;
-    Ok(worn.wear)
+    .await?;
+    Ok(found)
+}
+
+/// Whether anything recorded stood in a line at a time.
+pub(super) async fn stood_anything(
+    tx: &mut RoomTx,
+    line: Uuid,
+    at: OffsetDateTime,
+) -> Result<bool> {
+    let room = tx.room();
+    let stood = sqlx::query_scalar!(
+        r#"
+        select exists (
+            select
+            from stay
+            where room_id = $1
+                and line_id = $2
+                and from_at <= $3
+                and (until_at is null or until_at > $3)
+        ) as "stood!"
+        "#,
+        room,
+        line,
+        at
+    )
+    .fetch_one(tx.db())
+    .await?;
+    Ok(stood)
 }
 
 /// Where the liquid of a mix is now: in itself, or in what it was poured into.

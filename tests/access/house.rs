@@ -18,10 +18,14 @@ use wetside::logbook::{Asked, Author, Book};
 use wetside::members::{self, actions};
 use wetside::mixes::actions::{NewMix, VesselId, mix};
 use wetside::mixes::readings::{NewReading, Taken, look};
+use wetside::mixes::stock::actions::{NewStock, make_stock};
 use wetside::outages::What;
 use wetside::outages::actions::{NewOutage, begin};
+use wetside::products::actions::{NewProduct, set_product};
+use wetside::products::{Form, Kind};
 use wetside::rights::{
-    HandOver, Invite, KeepBench, KeepMembers, Mix, NoteOutages, NoteSheets, Role, SeeRoom, TestMix,
+    HandOver, Invite, KeepBench, KeepMembers, KeepProducts, Mix, NoteOutages, NoteSheets, Role,
+    SeeRoom, TestMix,
 };
 
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
@@ -41,6 +45,7 @@ pub(crate) struct House {
     pub(crate) suspended: Person,
     bottle: Uuid,
     space: Uuid,
+    stock: Uuid,
     note: i64,
     note_id: Uuid,
     reading: Uuid,
@@ -57,6 +62,7 @@ impl House {
         wash(&stage, &bench).await;
         let bottle = bottle(&stage).await;
         fill(&stage, bottle, bench.dilution).await;
+        empty_bottle(&stage).await;
         let noted = stage.note(&stage.cast.member, &bench, 0, 6).await.unwrap();
         let spare = somebody(&stage, "spare", stage.room, Role::Member).await;
         let suspended = somebody(&stage, "suspended", stage.room, Role::Steward).await;
@@ -80,6 +86,7 @@ impl House {
             handover,
             bottle,
             space: space(&stage).await,
+            stock: stock(&stage).await,
             note: noted.seq,
             note_id: noted.id("pass").unwrap(),
             reading: reading(&stage, &bench).await,
@@ -111,6 +118,7 @@ impl House {
             ("{class}", bench.classes[0].to_string()),
             ("{bottle}", self.bottle.to_string()),
             ("{space}", self.space.to_string()),
+            ("{stock}", self.stock.to_string()),
             ("{product}", bench.product.to_string()),
             ("{dilution}", bench.dilution.to_string()),
             ("sizes/{id}", format!("sizes/{}", bench.size)),
@@ -139,6 +147,10 @@ impl House {
             ("trays/{id}", format!("trays/{}", bench.tray)),
             ("bottles/{id}", format!("bottles/{}", self.bottle)),
             ("spaces/{id}", format!("spaces/{}", self.space)),
+            (
+                "stock-solutions/{id}",
+                format!("stock-solutions/{}", self.stock),
+            ),
             ("members/{id}", format!("members/{}", self.spare.id)),
             ("mixes/{id}", format!("mixes/{}", bench.mix)),
             ("sheet-sizes/{id}", format!("sheet-sizes/{}", bench.size)),
@@ -302,6 +314,21 @@ async fn bottle(stage: &Stage) -> Uuid {
     set.unwrap().id("bottle").unwrap()
 }
 
+/// A bottle that waits for a mix.
+async fn empty_bottle(stage: &Stage) {
+    let permit = stage.permit::<KeepBench>(&stage.cast.steward).await;
+    let bottle = NewBottle {
+        id: None,
+        name: "Clear".to_owned(),
+        holds_ul: 1_000_000,
+        is_retired: false,
+    };
+    let app = &stage.installation.app;
+    set_bottle(app, &permit.unwrap(), new_key(), bottle)
+        .await
+        .unwrap();
+}
+
 /// Fresh developer in a bottle.
 async fn fill(stage: &Stage, bottle: Uuid, dilution_id: Uuid) {
     let permit = stage.permit::<Mix>(&stage.cast.trained).await;
@@ -309,6 +336,7 @@ async fn fill(stage: &Stage, bottle: Uuid, dilution_id: Uuid) {
         vessel: VesselId::Bottle(bottle),
         dilution_id,
         volume_ul: 500_000,
+        stock_id: None,
         happened_at_us: None,
     };
     let app = &stage.installation.app;
@@ -327,6 +355,27 @@ async fn space(stage: &Stage) -> Uuid {
     let app = &stage.installation.app;
     let set = set_space(app, &permit.unwrap(), new_key(), space).await;
     set.unwrap().id("space").unwrap()
+}
+
+/// Stock solution of a powder.
+async fn stock(stage: &Stage) -> Uuid {
+    let permit = stage.permit::<KeepProducts>(&stage.cast.steward).await;
+    let powder = NewProduct {
+        form: Form::Powder,
+        packet_makes_ul: Some(1_000_000),
+        data_sheet_on: Some("2026-03-02".to_owned()),
+        ..NewProduct::named("Alder powder".to_owned(), Kind::Developer)
+    };
+    let app = &stage.installation.app;
+    let set = set_product(app, &permit.unwrap(), new_key(), powder).await;
+    let new = NewStock {
+        product_id: set.unwrap().id("product").unwrap(),
+        packets_thousandths: 1_000,
+        happened_at_us: None,
+    };
+    let permit = stage.permit::<Mix>(&stage.cast.trained).await;
+    let made = make_stock(app, &permit.unwrap(), new_key(), new).await;
+    made.unwrap().id("stock_solution").unwrap()
 }
 
 /// A member of the room who keeps the other one.

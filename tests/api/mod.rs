@@ -9,6 +9,7 @@ mod envelope;
 mod feed;
 mod figures;
 mod keys;
+mod notes;
 mod people;
 mod readings;
 pub(crate) mod room;

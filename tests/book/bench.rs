@@ -10,6 +10,7 @@ use wetside::error::Result;
 use wetside::handover::{HandedOver, HandoverOpened, HandoverWithdrawn, Part, digest};
 use wetside::logbook::Book;
 use wetside::members::{self, Joined};
+use wetside::mixes::stock::StockMade;
 use wetside::mixes::{Discarded, FrozenCapacity, Mixed, RULES, Stand, Storage, Why};
 use wetside::outages::{OutageBegan, OutageEnded, What};
 use wetside::papers;
@@ -19,7 +20,7 @@ use wetside::sheets::{NoteUndone, Noted, Wear};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 55;
+pub(crate) const ENTRIES: i64 = 64;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -71,9 +72,34 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     };
     book.append(&discarded).await?;
     super::mixes::write(book, printer, &mixes[0], gone).await?;
+    from_stock(book, line.id).await?;
     furnish(book, line.id, first.paper_class_id).await?;
     outages(book).await?;
     handovers(book, printer).await
+}
+
+/// Stock solution, and a mix that was drawn from it.
+async fn from_stock(book: &mut Book<'_>, line_id: Uuid) -> Result<()> {
+    let tray = tray(book, line_id, 4);
+    book.append(&tray).await?;
+    let mix = mixed(book, &tray).await?;
+    let made = StockMade {
+        rules: RULES,
+        stock_id: book.new_id(),
+        product_id: mix.product_id,
+        product_version: mix.product_version,
+        packets_thousandths: 2_000,
+        volume_ul: 2_000_000,
+        full_life_s: Some(864_000),
+        part_life_s: Some(86_400),
+    };
+    book.append(&made).await?;
+    let drawn = Mixed {
+        stock_id: Some(made.stock_id),
+        ..mix
+    };
+    book.append(&drawn).await?;
+    Ok(())
 }
 
 /// What stands around the trays, and prints in the wash.
@@ -224,6 +250,7 @@ pub(super) async fn mixed(book: &mut Book<'_>, tray: &TraySet) -> Result<Mixed> 
         guessed_spent_nl: 0,
         guessed_age_ppb: 0,
         shifts: 0,
+        stock_id: None,
         figures: None,
     })
 }
@@ -247,6 +274,7 @@ async fn noted(
         short_tenths_mm: size.short_tenths_mm,
         sheets: 6,
         is_estimated: false,
+        corrects_seq: None,
         wear: mixes
             .iter()
             .map(|mix| Wear {

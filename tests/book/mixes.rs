@@ -89,6 +89,7 @@ fn top_up(mix: &Mixed) -> ToppedUp {
         product_version: mix.product_version,
         volume_ul: 100_000,
         concentrate_ul: 10_000,
+        stock_id: None,
         life_s: mix.life_s,
     }
 }
@@ -135,6 +136,7 @@ fn look(book: &mut Book<'_>, mix: &Mixed, kind: ReadingKind, outcome: Outcome) -
         spent_nl: 0,
         contaminant: None,
         remark: String::new(),
+        person_id: None,
     }
 }
 

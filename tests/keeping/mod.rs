@@ -171,6 +171,7 @@ impl Stage {
             vessel,
             dilution_id: product.dilutions[0].id,
             volume_ul,
+            stock_id: None,
             happened_at_us: None,
         };
         let app = &self.installation.app;

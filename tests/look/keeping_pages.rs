@@ -264,6 +264,9 @@ fn bottle_page(shell: Shell) -> BottlePage {
         may_keep: true,
         may_pour: true,
         may_discard: true,
+        may_mix: false,
+        may_open: false,
+        may_report: true,
         events: vec![TrayEvent {
             seq: 412,
             at: moment("21:40"),

@@ -11,6 +11,7 @@ mod colours;
 mod desk_pages;
 mod keeping_pages;
 mod line_pages;
+mod mixing_pages;
 mod note_pages;
 mod other_pages;
 mod paper_pages;
@@ -33,6 +34,7 @@ pub(crate) fn pages() -> Vec<Page> {
         desk_pages::PAGES,
         keeping_pages::PAGES,
         line_pages::PAGES,
+        mixing_pages::PAGES,
         paper_pages::PAGES,
         note_pages::PAGES,
         other_pages::PAGES,

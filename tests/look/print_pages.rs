@@ -181,6 +181,7 @@ fn bench_sheet(shell: Shell) -> String {
         lines: vec![line("Long bench"), line("Window bench")],
         paper_classes: strings(&["RC", "FB"]),
         sheet_sizes: strings(&["8×10 in", "5×7 in", "11×14 in"]),
+        may_enter: true,
         cautions: strings(&[
             "Larch print developer, concentrate as supplied: H317, H319. Read the supplier’s safety data sheet before you pour.",
             "Clear fixer: no hazard codes are on file. That says nothing about it: read the supplier’s safety data sheet.",

@@ -1,6 +1,7 @@
 //! Products and dilutions: invented data.
 
 use askama::Template;
+use wetside::mixes::stock::views::StockRow;
 use wetside::products::Place as Stands;
 use wetside::products::views::{
     CapacityField, CodeShown, DilutionForm, DilutionFormPage, DilutionShown, FigureGroup,
@@ -111,6 +112,13 @@ fn product(shell: Shell) -> String {
         is_steward_only: false,
         oxidises: Some("at 8 mm depth".to_owned()),
         may_change: true,
+        is_powder: true,
+        may_make: true,
+        stocks: vec![StockRow {
+            id: "s1".to_owned(),
+            made: moment("Sun 1 Nov 2026"),
+            left: "800\u{a0}ml left, use by Tue 1 Dec 2026".to_owned(),
+        }],
     };
     page.render().unwrap()
 }

@@ -41,6 +41,11 @@ const UNLINKED: &[(&str, &str, &str)] = &[
         "offered where a discard may be undone",
     ),
     (
+        "/rooms/{room}/bench-sheet/entered/{seq}",
+        "trained steward",
+        "where entering a sheet leads to",
+    ),
+    (
         "/rooms/{room}/sheets/{seq}/undo",
         "trained",
         "offered for one's own notes only",

@@ -22,7 +22,7 @@ const COMMON_PRACTICE: &str = "common practice, no source";
 /// Fails with the source of the expectation in the message.
 #[track_caller]
 fn near(what: &str, found: f64, expected: f64, tolerance: f64, source: &str) {
-    held(what, source);
+    held(&format!("{what} {expected}"), source);
     assert!(
         (found - expected).abs() <= tolerance,
         "{what}: found {found}, expected {expected} ± {tolerance} ({source})"
@@ -32,7 +32,7 @@ fn near(what: &str, found: f64, expected: f64, tolerance: f64, source: &str) {
 /// Fails with the source of the expectation in the message.
 #[track_caller]
 fn same<T: PartialEq + std::fmt::Debug>(what: &str, found: T, expected: T, source: &str) {
-    held(what, source);
+    held(&format!("{what} {expected:?}"), source);
     assert_eq!(found, expected, "{what} ({source})");
 }
 

@@ -6,7 +6,9 @@ use wetside::darkroom::sheet::{STANDARD_SIZES, SheetSize, SizeSource, sheet_equi
 use super::{COMMON_PRACTICE, near, same};
 
 const INCH: &str = "1 in = 25.4 mm exactly; equivalents by area";
-const ISO_216: &str = "ISO 216, from memory; A sizes and B5 agree with PyPI papersize";
+const ISO_216: &str = "ISO 216, from memory";
+/// Sides as that library has them; areas and equivalents by multiplying.
+const PAPERSIZE: &str = "ISO 216 as the library papersize (PyPI) has it";
 
 fn standard(name: &str) -> SheetSize {
     STANDARD_SIZES
@@ -40,9 +42,9 @@ pub(super) fn inch_sizes() {
 
 #[test]
 pub(super) fn iso_216_sizes() {
-    check("A3", (297.0, 420.0), 1_247.4, 2.416_84, ISO_216);
-    check("A4", (210.0, 297.0), 623.7, 1.208_42, ISO_216);
-    check("A5", (148.0, 210.0), 310.8, 0.602_2, ISO_216);
+    check("A3", (297.0, 420.0), 1_247.4, 2.416_84, PAPERSIZE);
+    check("A4", (210.0, 297.0), 623.7, 1.208_42, PAPERSIZE);
+    check("A5", (148.0, 210.0), 310.8, 0.602_2, PAPERSIZE);
     check("A6", (105.0, 148.0), 155.4, 0.301_09, ISO_216);
     check(
         "B4",
@@ -51,7 +53,7 @@ pub(super) fn iso_216_sizes() {
         1.709_85,
         "ISO 216, from memory: not 250 × 352",
     );
-    check("B5", (176.0, 250.0), 440.0, 0.852_5, ISO_216);
+    check("B5", (176.0, 250.0), 440.0, 0.852_5, PAPERSIZE);
 }
 
 #[test]

@@ -245,6 +245,11 @@ fn no_room_sees_or_touches_anothers_rows() {
         assert!(walled > 18, "{walled}");
         let from_home = tried(&mut web, Some(ours), "select 1 from mix").await;
         assert_eq!(from_home, Ok(2));
+        // No entry made these: the book is to verify at the end.
+        for table in ["extension", "rinse"] {
+            let gone = format!("delete from {table} where room_id = '{ours}'");
+            owner.execute(AssertSqlSafe(gone)).await.unwrap();
+        }
     });
 }
 

@@ -63,6 +63,7 @@ impl Bath {
             vessel: VesselId::Tray(tray),
             dilution_id: dilution,
             volume_ul: 1_000_000,
+            stock_id: None,
             happened_at_us: None,
         };
         let mixed = mix(app, &permit, new_key(), new).await.unwrap();

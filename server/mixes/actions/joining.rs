@@ -16,6 +16,7 @@ use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{Book, Done, Key};
+use crate::mixes::stock::actions::may_draw;
 use crate::mixes::{Mix, PouredTogether, RULES, Shifted, ToppedUp, store};
 use crate::problem::Problem;
 use crate::products::{self, Place};
@@ -28,6 +29,8 @@ pub struct NewTopUp {
     pub mix_id: Uuid,
     /// How much fresh working solution, in microlitres.
     pub volume_ul: i64,
+    /// The stock solution that is drawn from; nothing where it is not from stock.
+    pub stock_id: Option<Uuid>,
     /// When, where that was not just now: microseconds since 1970.
     pub happened_at_us: Option<i64>,
 }
@@ -93,6 +96,11 @@ async fn write_top_up(book: &mut Book<'_>, role: Role, new: NewTopUp) -> Result<
     let contaminants = store::contaminants(book.tx(), mix.id).await?;
     let there = liquid(&mix.groups, &contaminants)?;
     guard("volume", there, there, true)?;
+    let concentrate_ul = concentrate_ul(mix, new.volume_ul)?;
+    if let Some(stock) = new.stock_id {
+        let then = ground.at.unwrap_or(book.now());
+        may_draw(book.tx(), stock, product.id, concentrate_ul, then).await?;
+    }
     let entry = ToppedUp {
         rules: RULES,
         mix_id: mix.id,
@@ -100,7 +108,8 @@ async fn write_top_up(book: &mut Book<'_>, role: Role, new: NewTopUp) -> Result<
         product_id: product.id,
         product_version: product.version,
         volume_ul: new.volume_ul,
-        concentrate_ul: concentrate_ul(mix, new.volume_ul)?,
+        concentrate_ul,
+        stock_id: new.stock_id,
         life_s: life_of(
             mix,
             &ground.vessel,

@@ -8,11 +8,12 @@ use crate::app::App;
 use crate::darkroom::dilution::{Dilution, parts_for_volume};
 use crate::darkroom::incompatibility::Group;
 use crate::darkroom::kit::kit_volumes;
-use crate::darkroom::quantities::{Microlitres, Ppb};
+use crate::darkroom::quantities::Microlitres;
 use crate::darkroom::state::Origin;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{Book, Done, Key};
+use crate::mixes::stock::actions::may_draw;
 use crate::mixes::{
     Figures, FrozenCapacity, Mixed, RULES, SilverLimits, StopFigures, UnknownFound, store,
 };
@@ -34,6 +35,9 @@ pub struct NewMix {
     pub dilution_id: Uuid,
     /// All of it, in microlitres.
     pub volume_ul: i64,
+    /// The stock solution its concentrate is drawn from; nothing where it is not
+    /// from stock.
+    pub stock_id: Option<Uuid>,
     /// When, where that was not just now: microseconds since 1970.
     pub happened_at_us: Option<i64>,
 }
@@ -79,7 +83,8 @@ pub struct Recipe {
 ///
 /// # Errors
 /// A vessel that is full, too small or too large for it, or for another bath; a
-/// product without safety data, or one that only a steward mixes.
+/// product without safety data, or one that only a steward mixes; a stock solution
+/// of which less remains.
 pub async fn mix(app: &App, permit: &Permit<rights::Mix>, key: Key, new: NewMix) -> Result<Done> {
     let role = permit.role();
     permit
@@ -133,6 +138,10 @@ async fn write_mix(
     let product = product.ok_or_else(|| Error::field("dilution", Problem::NotAChoice))?;
     let figures = may_mix_in(product, role, new.dilution_id, &vessel)?;
     let recipe = recipe(&vessel, product, figures, new.volume_ul)?;
+    if let Some(stock) = new.stock_id {
+        let then = at.unwrap_or(book.now());
+        may_draw(book.tx(), stock, product.id, recipe.concentrate_ul, then).await?;
+    }
     let shifts = shifts_of_pair(book, &vessel).await?;
     let entry = Mixed {
         rules: RULES,
@@ -150,6 +159,7 @@ async fn write_mix(
         guessed_spent_nl: share_of(new.volume_ul, used_ppb)?,
         guessed_age_ppb: age_ppb,
         shifts,
+        stock_id: new.stock_id,
         figures: Some(figures_of(product, figures)),
     };
     book.append_at(at, &entry).await?;
@@ -224,7 +234,7 @@ pub fn may_mix(product: &Product, role: Role, dilution: Uuid) -> Result<&Dilutio
 }
 
 /// Whether this role may mix a product at all.
-pub(super) fn may_mix_product(product: &Product, role: Role) -> Result<()> {
+pub(in crate::mixes) fn may_mix_product(product: &Product, role: Role) -> Result<()> {
     if product.is_retired {
         return Err(Error::Refused(Problem::Retired));
     }
@@ -287,7 +297,7 @@ pub fn recipe(
         }
         Vessel::Bottle(_) => None,
     };
-    let (concentrate_ul, parts_ul) = parts(product, figures, volume)?;
+    let (concentrate_ul, parts_ul) = parts(product, figures.parts_thousandths, volume)?;
     let keeps = figures_of(product, figures);
     Ok(Recipe {
         concentrate_ul,
@@ -301,12 +311,12 @@ pub fn recipe(
 /// The concentrate in a volume, and a kit's parts one by one.
 pub(in crate::mixes) fn parts(
     product: &Product,
-    figures: &DilutionFigures,
+    parts_thousandths: i64,
     volume: Microlitres,
 ) -> Result<(i64, Vec<i64>)> {
     let parts = &product.kit_parts_thousandths;
     if parts.is_empty() {
-        let dilution = Dilution::new(figures.parts_thousandths).map_err(Error::fault)?;
+        let dilution = Dilution::new(parts_thousandths).map_err(Error::fault)?;
         let made = parts_for_volume(dilution, volume).map_err(Error::fault)?;
         return Ok((made.concentrate.get(), Vec::new()));
     }
@@ -316,7 +326,7 @@ pub(in crate::mixes) fn parts(
         .map_err(Error::fault)?;
     // N parts of water to one of all the kit's parts together.
     let all: i64 = parts.iter().copied().map(i64::from).sum();
-    let water = i128::from(all) * i128::from(figures.parts_thousandths) / 1_000;
+    let water = i128::from(all) * i128::from(parts_thousandths) / 1_000;
     let water = u32::try_from(water).map_err(Error::fault)?;
     let made = kit_volumes(&parts, water, volume).map_err(Error::fault)?;
     let each: Vec<i64> = made.parts.iter().map(|part| part.get()).collect();
@@ -360,18 +370,4 @@ async fn write_unknown(book: &mut Book<'_>, new: NewUnknown) -> Result<()> {
     };
     book.append(&entry).await?;
     Ok(())
-}
-
-/// A guessed part, in parts per billion, of something that is not all used up.
-///
-/// # Errors
-/// Outside nothing to all.
-pub(in crate::mixes) fn guess(ppb: i64) -> Result<i64, Problem> {
-    match (0..=Ppb::ONE.get()).contains(&ppb) {
-        true => Ok(ppb),
-        false => Err(Problem::OutOfRange {
-            least: "0 %".to_owned(),
-            most: "100 %".to_owned(),
-        }),
-    }
 }

@@ -9,10 +9,10 @@ pub(in crate::mixes) use ending::may_undo;
 pub use ending::{NewDiscard, NewRinse, UndoDiscard, discard, rinse, undo_discard};
 pub use joining::{NewJoin, NewShift, NewTopUp, pour_together, shift, top_up};
 pub(in crate::mixes) use joining::{joined, moved_up, second_to_move};
-pub(in crate::mixes) use mixing::may_mix_in;
 pub use mixing::{
     NewMix, NewOpening, NewUnknown, Recipe, may_mix, mix, open, recipe, report_unknown,
 };
+pub(in crate::mixes) use mixing::{may_mix_in, may_mix_product, parts};
 pub(in crate::mixes) use storing::stored;
 pub use storing::{Move, NewMove, keep};
 

@@ -27,6 +27,9 @@ pub struct ToppedUp {
     pub volume_ul: i64,
     /// The concentrate in that, in microlitres.
     pub concentrate_ul: i64,
+    /// The stock solution that was drawn from.
+    #[serde(default)]
+    pub stock_id: Option<Uuid>,
     /// How long the mix lives now where it stands, in seconds: it stands deeper.
     pub life_s: i64,
 }
@@ -40,7 +43,8 @@ impl Entry for ToppedUp {
             About::new("mix", self.mix_id),
             About::new("product", self.product_id),
         ];
-        subjects(of.into_iter().chain(self.stand.about()))
+        let stock = self.stock_id.map(|id| About::new("stock_solution", id));
+        subjects(of.into_iter().chain(stock).chain(self.stand.about()))
     }
 
     async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {

@@ -52,6 +52,9 @@ pub struct Mixed {
     /// How often the pair it joins moved up before.
     #[serde(default)]
     pub shifts: i32,
+    /// The stock solution its concentrate was drawn from.
+    #[serde(default)]
+    pub stock_id: Option<Uuid>,
     /// What else later folds need; entries from before there was more have none.
     #[serde(default)]
     pub figures: Option<Figures>,
@@ -145,7 +148,8 @@ impl Entry for Mixed {
             About::new("mix", self.mix_id),
             About::new("product", self.product_id),
         ];
-        subjects(of.into_iter().chain(self.stand.about()))
+        let stock = self.stock_id.map(|id| About::new("stock_solution", id));
+        subjects(of.into_iter().chain(stock).chain(self.stand.about()))
     }
 
     async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {

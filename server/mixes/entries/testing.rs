@@ -169,6 +169,9 @@ pub struct Reading {
     pub contaminant: Option<Contaminant>,
     /// In the finder's words.
     pub remark: String,
+    /// Who looked, where somebody else wrote it down here.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub person_id: Option<Uuid>,
 }
 
 impl Entry for Reading {
@@ -180,7 +183,8 @@ impl Entry for Reading {
             About::new("reading", self.reading_id),
             About::new("mix", self.mix_id),
         ];
-        subjects(of.into_iter().chain(self.stand.about()))
+        let person = self.person_id.map(|id| About::new("person", id));
+        subjects(of.into_iter().chain(person).chain(self.stand.about()))
     }
 
     async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {

@@ -8,6 +8,7 @@ mod store;
 use time::OffsetDateTime;
 use uuid::Uuid;
 
+use super::stock::store::draw;
 use super::store::mix;
 use super::{
     DiscardUndone, Discarded, Mix, Mixed, PouredTogether, Rinsed, Shifted, Stand, Stored, ToppedUp,
@@ -27,6 +28,9 @@ pub(super) async fn mixed(tx: &mut RoomTx, placed: &Placed<Mixed>) -> Result<()>
     let entry = &placed.entry;
     for capacity in &entry.capacities {
         store::insert_capacity(tx, entry.mix_id, capacity).await?;
+    }
+    if let Some(stock) = entry.stock_id {
+        draw(tx, stock, entry.concentrate_ul, placed.happened_at).await?;
     }
     begin_stay(tx, entry.mix_id, entry.stand, placed.happened_at).await
 }
@@ -73,6 +77,9 @@ pub(super) async fn topped_up(tx: &mut RoomTx, placed: &Placed<ToppedUp>) -> Res
     }
     mix.charged_ul += entry.volume_ul;
     mix.concentrate_ul += entry.concentrate_ul;
+    if let Some(stock) = entry.stock_id {
+        draw(tx, stock, entry.concentrate_ul, placed.happened_at).await?;
+    }
     store::save(tx, &mix, placed.seq).await
 }
 

@@ -21,11 +21,11 @@ pub(super) async fn insert_mix(tx: &mut RoomTx, placed: &Placed<Mixed>) -> Resul
             room_id, id, product_id, product_version, parts_thousandths, charged_ul,
             concentrate_ul, spent_nl, age_ppb, age_at, life_s, unknown_sheets_at, mixed_at,
             mixed_by, mixed_seq, tray_id, bottle_id, discarded_at, discarded_into, last_seq,
-            origin, storage, figures, oldest_at, shifts
+            origin, storage, figures, oldest_at, shifts, stock_id
         )
         values (
             $1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, null, $10, $12, $13, $14, $15, null, null,
-            $13, $16, $17, $18, $10, $19
+            $13, $16, $17, $18, $10, $19, $20
         )
         "#,
         room,
@@ -46,7 +46,8 @@ pub(super) async fn insert_mix(tx: &mut RoomTx, placed: &Placed<Mixed>) -> Resul
         origin_text(mixed.origin),
         mixed.storage.as_str(),
         figures,
-        mixed.shifts
+        mixed.shifts,
+        mixed.stock_id
     )
     .execute(tx.db())
     .await?;

@@ -169,6 +169,8 @@ fn shown(
         .as_ref()
         .is_some_and(|mix| mix.product_id.is_some());
     let undoable = seen.undoable.as_ref().filter(|_| may(TakeBack::ROW));
+    let is_empty = seen.mix.is_none() && !seen.bottle.is_retired;
+    let takes_some = is_empty && !seen.waits_for_rinse;
     Ok(BottlePage {
         shell: frame.shell_in(permit, Some(Place::Board)),
         id: seen.bottle.id.to_string(),
@@ -189,6 +191,9 @@ fn shown(
         may_keep: is_named && may(KeepMix::ROW),
         may_pour: is_named && may(rights::Mix::ROW),
         may_discard: may(Discard::ROW),
+        may_mix: takes_some && may(rights::Mix::ROW),
+        may_open: takes_some && may(rights::OpenBench::ROW),
+        may_report: is_empty && may(rights::TestMix::ROW),
         events: seen.events,
         older: seen.older,
     })

@@ -315,6 +315,12 @@ pub struct BottlePage {
     pub may_pour: bool,
     /// May this reader discard it, and record a rinse?
     pub may_discard: bool,
+    /// May this reader mix into it?
+    pub may_mix: bool,
+    /// May this reader enter what stood in it already?
+    pub may_open: bool,
+    /// May this reader report liquid in it that nobody can name?
+    pub may_report: bool,
     /// What happened to it, newest first.
     pub events: Vec<TrayEvent>,
     /// Leads to older events: a query such as `?before=412`.

@@ -119,12 +119,21 @@ pub struct NewExtension {
 pub async fn look(app: &App, permit: &Permit<TestMix>, key: Key, new: NewReading) -> Result<Done> {
     permit
         .write(app, key, &new.clone(), move |book| {
-            Box::pin(async move { write(book, new).await })
+            Box::pin(async move { record(book, new, None).await })
         })
         .await
 }
 
-async fn write(book: &mut Book<'_>, new: NewReading) -> Result<()> {
+/// Records what somebody found, within a writing of more; `person_id` names who
+/// looked, where that is not who writes.
+///
+/// # Errors
+/// As [`look`].
+pub(crate) async fn record(
+    book: &mut Book<'_>,
+    new: NewReading,
+    person_id: Option<Uuid>,
+) -> Result<()> {
     let ground = Ground::of(book, new.mix_id, new.happened_at_us).await?;
     let mix = &ground.mix;
     if mix.product_id.is_none() && !matches!(new.taken, Taken::Temperature(_)) {
@@ -151,6 +160,7 @@ async fn write(book: &mut Book<'_>, new: NewReading) -> Result<()> {
         spent_nl: mix.spent_nl,
         contaminant: None,
         remark: new.remark,
+        person_id,
     };
     fill_in(book, mix, new.taken, &mut entry).await?;
     let seq = book.append_at(ground.at, &entry).await?;

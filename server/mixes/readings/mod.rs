@@ -10,6 +10,7 @@ pub(super) mod store;
 /// Its pages, as templates want them.
 pub mod views;
 
+pub(crate) use actions::record;
 pub use actions::{NewExtension, NewReading, Taken, UndoReading, extend, look, take_back};
 
 pub use store::{fresh, of_mix};

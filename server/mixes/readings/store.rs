@@ -32,7 +32,7 @@ pub(in crate::mixes) async fn insert(tx: &mut RoomTx, placed: &Placed<Reading>) 
         placed.seq,
         reading.reading_id,
         reading.mix_id,
-        placed.actor,
+        reading.person_id.or(placed.actor),
         reading.kind.as_str(),
         reading.outcome.as_str(),
         reading.value,

@@ -32,6 +32,21 @@ pub fn parts(parts_thousandths: i64, numbers: Numbers) -> (String, String, Strin
     )
 }
 
+/// `10 parts`.
+#[must_use]
+pub fn count_of_parts(all: &str) -> String {
+    format!("{all} parts")
+}
+
+/// `1 L of Larch developer 1+9`.
+#[must_use]
+pub fn volume_of(volume: &str, product: Option<&str>, dilution: &str) -> String {
+    match product {
+        Some(product) => format!("{volume} of {product} {dilution}"),
+        None => format!("about {volume} of liquid that nobody can name"),
+    }
+}
+
 /// The step that gives the concentrate.
 pub const CONCENTRATE: &str = "Concentrate";
 

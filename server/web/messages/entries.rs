@@ -353,8 +353,12 @@ fn noted(entry: &Noted, telling: Telling<'_>) -> String {
         true => format!("Nobody counted, about {}", sheets(entry.sheets)),
         false => sheets(entry.sheets),
     };
+    let beginning = match entry.corrects_seq {
+        Some(seq) => format!("In place of the note of entry {seq}: {count}"),
+        None => count,
+    };
     format!(
-        "{count} of {}, {}, down {}, noted for {}.",
+        "{beginning} of {}, {}, down {}, noted for {}.",
         telling.name(entry.sheet_size_id),
         telling.name(entry.paper_class_id),
         telling.name(entry.line_id),

@@ -4,6 +4,7 @@ use super::entries::{Sentence, Telling, say};
 use crate::clock::moment;
 use crate::darkroom::state::Origin;
 use crate::logbook::Entry;
+use crate::mixes::stock::StockMade;
 use crate::mixes::{
     Contaminant, DiscardUndone, Discarded, Extended, Mixed, Outcome, PouredTogether, Reading,
     ReadingKind, ReadingUndone, Rinsed, Shifted, Stand, Storage, Stored, ToppedUp, UnknownFound,
@@ -14,6 +15,9 @@ use crate::web::messages::readings as words;
 /// The sentences, by kind.
 pub const SENTENCES: &[(&str, Sentence)] = &[
     (Mixed::KIND, |text, telling| say(text, telling, mixed)),
+    (StockMade::KIND, |text, telling| {
+        say(text, telling, stock_made)
+    }),
     (UnknownFound::KIND, |text, telling| {
         say(text, telling, unknown_found)
     }),
@@ -61,11 +65,23 @@ fn mixed(entry: &Mixed, telling: Telling<'_>) -> String {
     );
     let place = place(entry.stand, telling);
     match entry.origin {
+        Origin::Mixed if entry.stock_id.is_some() => {
+            format!("{what} was mixed in {place}, from recorded stock solution.")
+        }
         Origin::Mixed => format!("{what} was mixed in {place}."),
         Origin::Guessed | Origin::Unknown => {
             format!("Opening entry: {what} stood in {place} already, its age and use by guess.")
         }
     }
+}
+
+fn stock_made(entry: &StockMade, telling: Telling<'_>) -> String {
+    format!(
+        "{} of {} made {} of stock solution.",
+        super::mixing::packets(entry.packets_thousandths, telling.numbers),
+        telling.name(entry.product_id),
+        telling.numbers.litres(entry.volume_ul)
+    )
 }
 
 fn unknown_found(entry: &UnknownFound, telling: Telling<'_>) -> String {
@@ -144,6 +160,9 @@ fn reading(entry: &Reading, telling: Telling<'_>) -> String {
         Outcome::Passed if entry.is_fresh => said.push_str(", taken fresh"),
         Outcome::Passed => said.push_str(", passed"),
         Outcome::Failed => said.push_str(", failed"),
+    }
+    if let Some(person) = entry.person_id {
+        said = format!("{said}, looked at by {}", telling.name(person));
     }
     match entry.remark.trim() {
         "" => format!("{said}."),

@@ -2,11 +2,29 @@
 
 use crate::darkroom::joining::{JoinRefused, Side};
 use crate::problem::Problem;
+use crate::web::numbers::Numbers;
 
 /// What is wrong with something done to a mix; nothing where it is no such problem.
 #[must_use]
-pub fn about_mixes(problem: &Problem) -> Option<String> {
-    let sentence = match problem {
+pub fn about_mixes(problem: &Problem, numbers: Numbers) -> Option<String> {
+    match problem {
+        Problem::MayNotJoin(cause) => Some(may_not_join(*cause)),
+        Problem::PaperOnly { product } => Some(format!(
+            "{product} has no figure for film here: it takes paper only. Use another fixer."
+        )),
+        Problem::StockShort {
+            missing_ul,
+            left_ul,
+        } => Some(stock_short(*missing_ul, *left_ul, numbers)),
+        other => about_baths(other)
+            .or_else(|| about_mixing(other))
+            .map(str::to_owned),
+    }
+}
+
+/// Problems of what stands somewhere and what becomes of it.
+fn about_baths(problem: &Problem) -> Option<&'static str> {
+    Some(match problem {
         Problem::UnknownLiquid => {
             "Nobody knows what this liquid is. Leave it where it is and call a steward."
         }
@@ -50,15 +68,51 @@ pub fn about_mixes(problem: &Problem) -> Option<String> {
              Leave the tick out, or mix a fresh one to compare with."
         }
         Problem::OtherBath => "That check tells nothing of this bath. Choose one of those offered.",
-        Problem::MayNotJoin(cause) => return Some(may_not_join(*cause)),
-        Problem::PaperOnly { product } => {
-            return Some(format!(
-                "{product} has no figure for film here: it takes paper only. Use another fixer."
-            ));
+        _ => return None,
+    })
+}
+
+/// Problems of what is to be poured into a fresh mix.
+fn about_mixing(problem: &Problem) -> Option<&'static str> {
+    Some(match problem {
+        Problem::NotAPowder => {
+            "Stock solution is made of a powder whose packet is on file. Enter at the product what \
+             a packet makes."
+        }
+        Problem::WholePackets => {
+            "Take whole packets of this product: the powders in them are not evenly mixed."
+        }
+        Problem::OtherStock => {
+            "This stock solution is another product’s. Choose one of the product you mix, or none."
+        }
+        Problem::StockPast => {
+            "This stock solution is past its use-by. Mix nothing from it: make more, or say that \
+             the mix is not from stock."
+        }
+        Problem::StockNotYetMade => {
+            "This stock solution was made later than that. Look at the time again."
+        }
+        Problem::NotWeaker => {
+            "Adding water only ever makes a solution weaker. Give more parts of water than it has."
+        }
+        Problem::TapsSwapped => "The hot tap is colder than the cold one. Swap them.",
+        Problem::ColdTooWarm => {
+            "Even the cold tap is warmer than this product may be mixed with. Let the water cool \
+             first."
+        }
+        Problem::TooCoarse => {
+            "This cylinder is too coarse for so little concentrate. Take a finer one, or mix more."
         }
         _ => return None,
-    };
-    Some(sentence.to_owned())
+    })
+}
+
+fn stock_short(missing_ul: i64, left_ul: i64, numbers: Numbers) -> String {
+    let (missing, left) = (numbers.volume(missing_ul), numbers.volume(left_ul));
+    format!(
+        "{missing} of stock solution are missing: {left} are left of this one. Make more, mix \
+         less, or say that the mix is not from stock."
+    )
 }
 
 fn may_not_join(cause: JoinRefused) -> String {

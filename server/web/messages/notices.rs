@@ -50,6 +50,12 @@ fn known(notice: &Notice) -> String {
         Notice::HandoverWithdrawn { by, .. } => {
             format!("{by} has taken back a handover of this room that you were part of.")
         }
+        Notice::NoteCorrected {
+            note, by, reason, ..
+        } => super::sheets::told(&format!("{by} set your note of entry {note} right"), reason),
+        Notice::NoteTakenBack { note, by, reason } => {
+            super::sheets::told(&format!("{by} took back your note of entry {note}"), reason)
+        }
     }
 }
 
@@ -69,6 +75,10 @@ pub fn link(told: &Told) -> Option<String> {
             | Notice::HandoverConfirmed { handover, .. }
             | Notice::HandoverWithdrawn { handover, .. },
         ) => Some(format!("/handovers/{handover}")),
+        Told::Known(Notice::NoteCorrected { corrected, .. }) => {
+            Some(format!("/sheets/{corrected}"))
+        }
+        Told::Known(Notice::NoteTakenBack { note, .. }) => Some(format!("/sheets/{note}")),
         Told::Unknown(_) => None,
     }
 }
