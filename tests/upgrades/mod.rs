@@ -8,7 +8,10 @@ use wetside::logbook::verify::verify_all;
 
 use crate::harness::{bare, on_runtime};
 
-const DUMPS: &[(&str, &str)] = &[("0001", include_str!("0001.sql"))];
+const DUMPS: &[(&str, &str)] = &[
+    ("0001", include_str!("0001.sql")),
+    ("0007", include_str!("0007.sql")),
+];
 
 #[test]
 fn every_earlier_database_is_brought_up_to_date_and_verifies() {
