@@ -40,6 +40,12 @@ pub(super) async fn opening(week: &mut Week) {
             .fill("Floor to rim", "65");
         week.steward.sends(&form).await;
     }
+    what_stood_there(week).await;
+    fresh_baths(week).await;
+}
+
+/// A litre nobody can name, and a stop bath nobody knows the age of.
+async fn what_stood_there(week: &mut Week) {
     week.says("Developer", "Nothing recorded", "look before you pour")
         .await;
 
@@ -70,7 +76,9 @@ pub(super) async fn opening(week: &mut Week) {
         .fill("Used of its life, by guess", "5");
     week.steward.sends(&form).await;
     week.says("Stop", "Test first", "is a guess").await;
+}
 
+async fn fresh_baths(week: &mut Week) {
     week.trained.mixes("Developer", DEVELOPER, "1").await;
     week.trained.mixes("First fixer", FIXER, "2").await;
     week.trained.mixes("Second fixer", FIXER, "2").await;
@@ -158,7 +166,6 @@ pub(super) async fn fixer_in_the_developer(week: &mut Week) {
     week.member.sends(&form).await;
     week.says("Developer", "Replace", "Contamination was reported")
         .await;
-    // It is refused to make it good by adding to it.
     week.trained
         .discards("Developer", "Splashed developer", "Something came into it")
         .await;

@@ -2,7 +2,7 @@
 
 use wetside::identity::Person;
 
-use crate::harness::{Answer, Browser, Form, Page, Stage};
+use crate::harness::{Browser, Form, Page, Stage};
 
 /// The room, and a browser for everyone in it.
 pub(super) struct Week {
@@ -34,7 +34,6 @@ impl Week {
     }
 
     /// The verdict on a tray as the member reads it: its word, and the reason.
-    #[track_caller]
     pub(super) async fn says(&mut self, tray: &str, word: &str, reason: &str) {
         let page = self.member.tray(tray).await;
         let found = page.first(".verdict-word").unwrap();
@@ -73,12 +72,6 @@ impl Someone {
             .await
             .expect(200)
             .page()
-    }
-
-    /// Sends a form that is refused, and reads why.
-    pub(super) async fn is_refused(&mut self, form: &Form, status: u16) -> String {
-        let answer: Answer = self.browser.submit(form).await.expect(status);
-        answer.page().main()
     }
 
     /// Does what a button or link of a tray's page offers.
