@@ -180,6 +180,7 @@ fn line_on_board(
     now: OffsetDateTime,
 ) -> LineOnBoard {
     LineOnBoard {
+        space: line.space.clone(),
         id: line.line.id.to_string(),
         name: line.line.name.clone(),
         trays: line

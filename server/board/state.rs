@@ -3,6 +3,7 @@
 use time::OffsetDateTime;
 
 use crate::bench::bottles::{self, Bottle};
+use crate::bench::spaces::{self, Space};
 use crate::bench::{self, Line, Tray};
 use crate::darkroom::verdict::Judgement;
 use crate::database::RoomTx;
@@ -15,6 +16,8 @@ use crate::rooms::Settings;
 pub struct LineNow {
     /// The line.
     pub line: Line,
+    /// The space it stands in; nothing where the room has one only.
+    pub space: Option<String>,
     /// Its trays.
     pub trays: Vec<TrayNow>,
 }
@@ -97,15 +100,25 @@ pub async fn bench_now(
         }
     }
     Ok(BenchNow {
-        lines: by_line(lines, &standing),
+        lines: by_line(lines, &standing, &spaces::spaces(tx).await?),
         bottles: in_bottles,
     })
 }
 
-fn by_line(lines: Vec<Line>, standing: &[TrayNow]) -> Vec<LineNow> {
-    let in_use = lines.into_iter().filter(|line| !line.is_retired);
+/// The lines in use, space by space: first those of the room itself.
+fn by_line(lines: Vec<Line>, standing: &[TrayNow], spaces: &[Space]) -> Vec<LineNow> {
+    let place = |line: &Line| {
+        spaces
+            .iter()
+            .position(|space| Some(space.id) == line.space_id)
+    };
+    let space = |line: &Line| spaces.iter().find(|space| Some(space.id) == line.space_id);
+    let mut in_use: Vec<Line> = lines.into_iter().filter(|line| !line.is_retired).collect();
+    in_use.sort_by_key(place);
     in_use
+        .into_iter()
         .map(|line| LineNow {
+            space: space(&line).map(|space| space.name.clone()),
             trays: standing
                 .iter()
                 .filter(|each| each.tray.line_id == line.id)

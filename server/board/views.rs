@@ -49,6 +49,8 @@ pub struct BottleOnBoard {
 /// One line with its trays in the order prints travel.
 #[derive(Debug, Clone)]
 pub struct LineOnBoard {
+    /// The space it stands in; nothing where the room has one only.
+    pub space: Option<String>,
     /// Its id, for links.
     pub id: String,
     /// Its name.

@@ -11,10 +11,10 @@ use time::OffsetDateTime;
 
 use super::Part;
 use crate::app::App;
-use crate::board::{LineNow, TrayNow, lines_now};
+use crate::board::{BenchNow, LineNow, TrayNow, bench_now};
 use crate::book::{Verified, checkpoints, last_verified};
 use crate::clock::moment;
-use crate::darkroom::verdict::Verdict;
+use crate::darkroom::verdict::{Judgement, Reason, Verdict};
 use crate::database::RoomTx;
 use crate::error::Result;
 use crate::identity::links::{self, OpenLink};
@@ -33,7 +33,7 @@ use crate::web::messages::verdicts;
 pub(super) struct Ground {
     pub(super) settings: Settings,
     zone: Zone,
-    lines: Vec<LineNow>,
+    bench: BenchNow,
     products: Vec<Product>,
     off: Vec<Outage>,
     links: Vec<OpenLink>,
@@ -54,7 +54,7 @@ impl Ground {
         let settings = rooms::settings(tx).await?;
         Ok(Self {
             zone: settings.time_zone()?,
-            lines: lines_now(tx, now, &settings).await?,
+            bench: bench_now(tx, now, &settings).await?,
             products: products::products(tx).await?,
             off: outages::open(tx).await?,
             links: links::open_in(tx, now).await?,
@@ -84,7 +84,7 @@ impl Ground {
             let line: &LineNow = line;
             line.trays.iter().map(|tray| (line, tray)).collect()
         };
-        self.lines.iter().flat_map(trays)
+        self.bench.lines.iter().flat_map(trays)
     }
 }
 
@@ -114,7 +114,9 @@ type Lines = fn(&Ground) -> Vec<String>;
 const PARTS: &[(&str, Lines)] = &[
     (words::OFF, off),
     (words::NOT_TO_USE, not_to_use),
+    (words::EXTENDED, extended),
     (words::STANDING, standing),
+    (words::BOTTLED, bottled),
     (words::NO_SAFETY_DATA, no_safety_data),
     (words::NOT_ON_FILE, not_on_file),
     (words::PEOPLE, people),
@@ -141,17 +143,49 @@ fn not_to_use(ground: &Ground) -> Vec<String> {
         .collect()
 }
 
+/// What a steward let be used a little longer.
+fn extended(ground: &Ground) -> Vec<String> {
+    let until = |judgement: &Judgement| {
+        judgement.reasons.iter().find_map(|reason| match reason {
+            Reason::ExtendedUntil(until) => Some(ground.day_and_time(moment(until.get()))),
+            _ => None,
+        })
+    };
+    let in_trays = ground.trays().filter_map(|(line, now)| {
+        let place = format!("{}, {}", line.line.name, now.tray.name);
+        Some(words::extended(&place, &until(&now.judgement)?))
+    });
+    let in_bottles = ground
+        .bench
+        .bottles
+        .iter()
+        .filter_map(|now| Some(words::extended(&now.bottle.name, &until(&now.judgement)?)));
+    in_trays.chain(in_bottles).collect()
+}
+
+fn bottled(ground: &Ground) -> Vec<String> {
+    let numbers = ground.settings.numbers();
+    let bottles = ground.bench.bottles.iter();
+    bottles
+        .map(|now| {
+            let litres = numbers.litres(now.mix.level_ul());
+            let what = format!("{}, {litres}", now.mix.title(numbers));
+            let mixed = ground.day_and_time(now.mix.mixed_at);
+            let word = verdicts::word(now.judgement.verdict);
+            words::bottled(&now.bottle.name, &what, &mixed, word)
+        })
+        .collect()
+}
+
 fn standing(ground: &Ground) -> Vec<String> {
     let numbers = ground.settings.numbers();
     ground
         .trays()
         .filter_map(|(line, now)| {
             let mix = now.mix.as_ref()?;
-            let dilution = numbers.dilution(mix.parts_thousandths);
             let litres = numbers.litres(mix.charged_ul);
             let mixed = ground.day_and_time(mix.mixed_at);
-            let name = verdicts::mix_name(mix.product_name.as_deref());
-            let what = format!("{name} {dilution}, {litres}");
+            let what = format!("{}, {litres}", mix.title(numbers));
             let word = verdicts::word(now.judgement.verdict);
             Some(words::standing(
                 (&line.line.name, &now.tray.name),

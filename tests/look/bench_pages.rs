@@ -145,6 +145,7 @@ fn full_line() -> LineOnBoard {
     let unknown_said = "Liquid of unknown origin: do not use or pour away, call a steward.";
     let nothing = Standing::NothingRecorded;
     LineOnBoard {
+        space: Some("Cellar".to_owned()),
         id: "line-a".to_owned(),
         name: "Long bench".to_owned(),
         trays: vec![
@@ -214,8 +215,8 @@ fn board(shell: Shell) -> String {
     let notices = vec!["The second developer is used up: do not print through it.".to_owned()];
     let empty = LineOnBoard {
         id: "line-b".to_owned(),
-        name: "Window bench".to_owned(),
         trays: Vec::new(),
+        ..full_line()
     };
     board_of(shell, notices, vec![full_line(), empty])
 }

@@ -8,6 +8,10 @@ use crate::web::messages::{outages, people};
 pub const OFF: &str = "Off now";
 /// Heading: trays that nobody prints through.
 pub const NOT_TO_USE: &str = "Not to be used";
+/// Heading: mixes that a steward let be used longer.
+pub const EXTENDED: &str = "Used a little longer";
+/// Heading: what is kept in bottles.
+pub const BOTTLED: &str = "What is kept in bottles";
 /// Heading: what stands in the trays.
 pub const STANDING: &str = "What stands in the trays";
 /// Heading: products that nobody may mix from.
@@ -46,6 +50,18 @@ pub fn off(what: What, since: &str) -> String {
 #[must_use]
 pub fn not_to_use(line: &str, tray: &str, verdict: &str) -> String {
     format!("{line}, {tray}: {verdict}.")
+}
+
+/// A mix that a steward let be used longer.
+#[must_use]
+pub fn extended(place: &str, until: &str) -> String {
+    format!("{place}: until {until}, tested first.")
+}
+
+/// A mix in a bottle.
+#[must_use]
+pub fn bottled(bottle: &str, what: &str, mixed: &str, verdict: &str) -> String {
+    format!("{bottle}: {what}, mixed {mixed}. {verdict}.")
 }
 
 /// A mix in a tray.
