@@ -1,9 +1,11 @@
 //! Rules for values that both skins read: one definition each, over plain values.
 //! What a noun's values may be stands in its own `input` module.
 
-use time::{Duration, OffsetDateTime};
+use time::OffsetDateTime;
 
-use crate::clock::moment as moment_of;
+use crate::clock::{micros, moment as moment_of};
+use crate::darkroom::noting::{NoteRefused, may_note};
+use crate::darkroom::quantities::{Moment, Seconds};
 use crate::identity::names::text as line;
 use crate::problem::Problem;
 
@@ -14,6 +16,8 @@ pub const SET_BY_STEWARD: &str = "set by a steward";
 pub const NAME_LENGTH: usize = 80;
 /// The longest line of free text.
 pub const NOTE_LENGTH: usize = 200;
+/// The longest words of a few lines.
+pub const REMARK_LENGTH: usize = 300;
 
 /// A name: one line, without spaces around it.
 ///
@@ -44,6 +48,18 @@ pub fn needed_note(text: &str) -> Result<String, Problem> {
     match note.is_empty() {
         true => Err(Problem::Missing),
         false => Ok(note),
+    }
+}
+
+/// Words of a few lines, trimmed; may be empty.
+///
+/// # Errors
+/// Too long.
+pub fn remark(text: &str) -> Result<String, Problem> {
+    let remark = text.trim();
+    match remark.chars().count() <= REMARK_LENGTH {
+        true => Ok(remark.to_owned()),
+        false => Err(Problem::TooLong(REMARK_LENGTH)),
     }
 }
 
@@ -112,24 +128,21 @@ pub fn moment(text: &str) -> Result<OffsetDateTime, Problem> {
     Ok(moment_of(read.as_microsecond()))
 }
 
-/// A clock may run ahead by so much.
-const AHEAD: Duration = Duration::minutes(2);
-
 /// When something happened: hardly in the future, and no longer ago than the room
 /// takes notes for.
 ///
 /// # Errors
 /// [`Problem::InTheFuture`], [`Problem::TooLate`].
 pub fn happened(at: OffsetDateTime, now: OffsetDateTime, late_minutes: i32) -> Result<(), Problem> {
-    if at > now + AHEAD {
-        return Err(Problem::InTheFuture);
-    }
-    if at < now - Duration::minutes(late_minutes.into()) {
-        return Err(Problem::TooLate {
-            minutes: late_minutes,
-        });
-    }
-    Ok(())
+    let too_late = Problem::TooLate {
+        minutes: late_minutes,
+    };
+    let window = Seconds::new(i64::from(late_minutes) * 60).unwrap_or(Seconds::ZERO);
+    let [at, now] = [at, now].map(|moment| Moment::new(micros(moment)));
+    may_note(at, now, window).map_err(|refused| match refused {
+        NoteRefused::Future => Problem::InTheFuture,
+        NoteRefused::TooLate => too_late,
+    })
 }
 
 /// A date as `2026-11-25`, as it is kept.

@@ -11,6 +11,8 @@ use super::quantities::{Area, Microlitres, Ppb, QuantityError, divide_half_up};
 /// pH from which a stop bath counts as used up: 5.2, where bromocresol purple
 /// leaves yellow.
 pub const LIMIT_PH: f64 = 5.2;
+/// [`LIMIT_PH`] in thousandths, as entries keep it.
+pub const LIMIT_PH_THOUSANDTHS: i64 = 5_200;
 
 /// Acids a stop bath is made of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]

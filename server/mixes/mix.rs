@@ -117,18 +117,4 @@ impl Mix {
         let ends = moment(ends.get());
         Some(longest.map_or(ends, |longest| longest.min(ends)))
     }
-
-    /// How long it lives in a storage, in seconds; the open tray as it stood so far
-    /// where the mix keeps no figures.
-    #[must_use]
-    pub fn reference_life_s(&self, storage: Storage) -> i64 {
-        self.figures
-            .as_ref()
-            .map_or(self.life_s, |figures| match storage {
-                Storage::OpenTray => figures.open_life_s,
-                Storage::CoveredTray => figures.covered_life_s,
-                Storage::FullBottle => figures.full_bottle_life_s,
-                Storage::PartBottle => figures.part_bottle_life_s,
-            })
-    }
 }

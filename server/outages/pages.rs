@@ -3,7 +3,7 @@
 use axum::extract::{Path, Query, State};
 use axum::response::Response;
 use serde::Deserialize;
-use time::{Duration, OffsetDateTime};
+use time::OffsetDateTime;
 use uuid::Uuid;
 
 use super::actions::{NewOutage, OutageOver, begin, end};
@@ -11,7 +11,6 @@ use super::store;
 use super::views::{EndPage, OffRow, OutageForm, OutagesPage, PastRow};
 use super::{Outage, What};
 use crate::app::App;
-use crate::clock::micros;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{Done, Key};
@@ -24,6 +23,7 @@ use crate::web::desk::{lying_at, renamed};
 use crate::web::fields::Choice;
 use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_key, to_mend};
 use crate::web::frame::Frame;
+use crate::web::late;
 use crate::web::messages::outages as words;
 use crate::web::shell::{Place, Shell};
 
@@ -160,13 +160,11 @@ fn past_row(was: &Outage, zone: &Zone, now: OffsetDateTime) -> Option<PastRow> {
 
 /// The days that may be named, today first.
 fn days(settings: &Settings, now: OffsetDateTime) -> Result<Vec<Choice>> {
-    let zone = settings.time_zone()?;
-    let back = i64::from(settings.late_note_minutes) / (24 * 60);
-    let days = (0..=back.clamp(0, 31)).map(|back| {
-        let day = now - Duration::days(back);
-        Choice::new(zone.date_value(day), zone.day(day).words)
-    });
-    Ok(days.collect())
+    Ok(late::days(
+        &settings.time_zone()?,
+        settings.late_note_minutes,
+        now,
+    ))
 }
 
 async fn begin_send(
@@ -215,18 +213,15 @@ async fn when<R: Right>(
     permit: &Permit<R>,
     form: &OutageForm,
 ) -> Result<Result<Option<i64>, Problem>> {
-    if form.when != "earlier" {
+    if form.when != late::EARLIER {
         return Ok(Ok(None));
     }
     let settings = app
         .database()
         .reading(permit.scope(), |tx| Box::pin(rooms::settings(tx)))
         .await?;
-    let local = format!("{}T{}", form.day.trim(), form.time.trim());
-    let at = settings.time_zone()?.instant(&local);
-    Ok(at
-        .map(|(at, _)| Some(micros(at)))
-        .map_err(|_| Problem::NotATime))
+    let zone = settings.time_zone()?;
+    Ok(late::read(&zone, &form.when, &form.day, &form.time))
 }
 
 /// What is wrong with the moment stands beside the field for its time.

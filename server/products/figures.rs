@@ -5,6 +5,7 @@ use super::views::{FigureGroup, FigureShown};
 use super::{
     CapacityFigure, DilutionFigures, Form, Kind, Place, Product, WATER_WARMEST_TENTHS_CELSIUS,
 };
+use crate::darkroom::stop_bath::LIMIT_PH_THOUSANDTHS;
 use crate::papers::PaperClass;
 use crate::products::starter::COMMON_PRACTICE;
 use crate::web::messages::products as words;
@@ -73,7 +74,7 @@ pub(super) fn of_product(product: &Product, numbers: Numbers) -> Vec<FigureShown
             Some(limit) => figures.add(words::limit_ph(acid), numbers.decimal(limit, 3)),
             None => figures.add_from(
                 words::limit_ph(acid),
-                numbers.decimal(USUAL_LIMIT_PH_THOUSANDTHS, 3),
+                numbers.decimal(LIMIT_PH_THOUSANDTHS, 3),
                 words::USUAL_LIMIT_PH.to_owned(),
             ),
         }
@@ -83,9 +84,6 @@ pub(super) fn of_product(product: &Product, numbers: Numbers) -> Vec<FigureShown
     }
     figures.shown
 }
-
-/// `darkroom::stop_bath::LIMIT_PH`, as it is written.
-const USUAL_LIMIT_PH_THOUSANDTHS: i64 = 5_200;
 
 fn of_form(product: &Product, numbers: Numbers, figures: &mut Figures<'_>) {
     let parts = product.kit_parts_thousandths.iter();

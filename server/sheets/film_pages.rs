@@ -22,6 +22,7 @@ use crate::web::dates::Adjusted;
 use crate::web::fields::Choice;
 use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_id, read_key, to_mend};
 use crate::web::frame::Frame;
+use crate::web::late;
 use crate::web::messages::sheets as words;
 use crate::web::numbers::Numbers;
 use crate::web::shell::Place;
@@ -154,7 +155,11 @@ fn film_page(
         problems: in_words(problems, numbers),
         lines: takes.iter().map(|line| choice(line, numbers)).collect(),
         paper_only: takes_not.iter().map(|line| paper_only(line)).collect(),
-        days: when::days(&ground.settings, ground.now)?,
+        days: late::days(
+            &ground.settings.time_zone()?,
+            ground.settings.late_note_minutes,
+            ground.now,
+        ),
     })
 }
 

@@ -1,5 +1,7 @@
 //! What may be asked of notes, for pages and API alike.
 
+/// A steward's reason, trimmed; may be empty.
+pub use crate::input::remark as reason;
 use crate::problem::Problem;
 
 /// So many sheets one note holds at most.
@@ -35,17 +37,5 @@ pub fn rolls(count: i64) -> Result<u32, Problem> {
     match u32::try_from(count) {
         Ok(count @ 1..=MOST_ROLLS) => Ok(count),
         _ => Err(wrong),
-    }
-}
-
-/// A steward's reason, trimmed; may be empty.
-///
-/// # Errors
-/// An endless one.
-pub fn reason(text: &str) -> Result<String, Problem> {
-    let reason = text.trim();
-    match reason.chars().count() {
-        0..=300 => Ok(reason.to_owned()),
-        _ => Err(Problem::TooLong(300)),
     }
 }

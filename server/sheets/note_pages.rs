@@ -24,6 +24,7 @@ use crate::web::dates::Adjusted;
 use crate::web::fields::Choice;
 use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_id, read_key, to_mend};
 use crate::web::frame::Frame;
+use crate::web::late;
 use crate::web::messages::sheets as words;
 use crate::web::numbers::Numbers;
 use crate::web::shell::Place;
@@ -232,7 +233,11 @@ fn note_page(
         lines: lines.map(|line| Choice::new(line.id, &line.name)).collect(),
         paper_classes: class_choices(&ground.classes),
         sheet_sizes: size_choices(&ground.sizes),
-        days: when::days(&ground.settings, ground.now)?,
+        days: late::days(
+            &ground.settings.time_zone()?,
+            ground.settings.late_note_minutes,
+            ground.now,
+        ),
     })
 }
 

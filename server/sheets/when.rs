@@ -1,16 +1,14 @@
 //! When something was printed, as forms ask for it.
 
-use time::{Duration, OffsetDateTime};
-
 use crate::app::App;
 use crate::clock::micros;
 use crate::error::Result;
 use crate::identity::Permit;
 use crate::problem::Problem;
 use crate::rights::Right;
-use crate::rooms::{self, Settings};
+use crate::rooms;
 use crate::web::dates::{Adjusted, Zone};
-use crate::web::fields::Choice;
+use crate::web::late;
 
 /// A time as typed, read: nothing for just now, and what the rule for local
 /// times did.
@@ -31,7 +29,7 @@ pub(super) async fn read<R: Right>(
     permit: &Permit<R>,
     typed: Typed<'_>,
 ) -> Result<When> {
-    if typed.when != "earlier" {
+    if typed.when != late::EARLIER {
         return Ok(Ok(None));
     }
     let settings = app
@@ -49,17 +47,6 @@ pub(super) fn on(zone: &Zone, day: &str, time: &str) -> Result<(i64, Adjusted), 
     let at = zone.instant_on(day, time);
     at.map(|(at, adjusted)| (micros(at), adjusted))
         .map_err(|_| Problem::NotATime)
-}
-
-/// The days a late note may name, today first.
-pub(super) fn days(settings: &Settings, now: OffsetDateTime) -> Result<Vec<Choice>> {
-    let zone = settings.time_zone()?;
-    let back = i64::from(settings.late_note_minutes) / (24 * 60);
-    let days = (0..=back.clamp(0, 31)).map(|back| {
-        let day = now - Duration::days(back);
-        Choice::new(zone.date_value(day), zone.day(day).words)
-    });
-    Ok(days.collect())
 }
 
 /// What the address says of the time after a note.

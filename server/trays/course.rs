@@ -12,8 +12,7 @@ use crate::board::ppb;
 use crate::book::filter::{self, Filter};
 use crate::book::reading;
 use crate::clock::micros;
-use crate::darkroom::age::Age;
-use crate::darkroom::quantities::{Microlitres, Moment, Ppb, Seconds};
+use crate::darkroom::quantities::{Moment, Ppb};
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::Entry;
@@ -39,14 +38,6 @@ pub(super) struct Turn {
 pub(super) struct Course {
     pub(super) capacity: Vec<Point>,
     pub(super) life: Vec<Point>,
-}
-
-/// How far a mix has come.
-#[derive(Default)]
-struct Standing {
-    charged_ul: i64,
-    spent_nl: i64,
-    age: Option<Age>,
 }
 
 /// So many pages of the book are read for one chart; before them the mix is taken
@@ -101,25 +92,27 @@ pub(super) fn course(mix: &Mix, turns: &[Turn], now: OffsetDateTime) -> Result<C
     if !begins {
         return Ok(rest_of(mix, now));
     }
-    let mut standing = Standing::default();
+    // Only what the two curves show is carried back to the beginning.
+    let mut standing = mix.clone();
+    standing.life_s = 0;
     let mut course = Course::default();
     for turn in turns {
-        let was = standing.life_at(turn.happened_at)?;
-        if standing.follow(mix.id, turn)? {
+        let was = life_at(&standing, turn.happened_at)?;
+        if follow(&mut standing, turn)? {
             let point = |used_ppb| Point {
                 at: turn.happened_at,
                 used_ppb,
             };
             let used = ppb(standing.spent_nl, standing.charged_ul.saturating_mul(1_000));
             course.capacity.push(point(used));
-            let is = standing.life_at(turn.happened_at)?;
+            let is = life_at(&standing, turn.happened_at)?;
             course
                 .life
                 .extend(was.filter(|was| Some(*was) != is).map(point));
             course.life.extend(is.map(point));
         }
     }
-    let ends = standing.life_at(now)?;
+    let ends = life_at(&standing, now)?;
     course
         .life
         .extend(ends.map(|used_ppb| Point { at: now, used_ppb }));
@@ -159,98 +152,65 @@ struct Worn {
     wear: Vec<Wear>,
 }
 
-impl Standing {
-    fn life_at(&self, at: OffsetDateTime) -> Result<Option<i64>> {
-        let used = self
-            .age
-            .map(|age| age.used_at(moment(at)).map_err(Error::fault));
-        Ok(used.transpose()?.map(Ppb::get))
-    }
+fn life_at(mix: &Mix, at: OffsetDateTime) -> Result<Option<i64>> {
+    let used = mix
+        .age()?
+        .map(|age| age.used_at(Moment::new(micros(at))).map_err(Error::fault));
+    Ok(used.transpose()?.map(Ppb::get))
+}
 
-    /// Does what an entry did; says whether it changed anything drawn.
-    fn follow(&mut self, mix: Uuid, turn: &Turn) -> Result<bool> {
-        match turn.kind.as_str() {
-            Mixed::KIND => self.begin(&serde_json::from_slice(&turn.payload)?, turn)?,
-            Stored::KIND => {
-                let entry: Stored = serde_json::from_slice(&turn.payload)?;
-                self.live(turn, entry.life_s)?;
+/// Does to a mix what an entry did, by the book's own fold; says whether that
+/// changed anything drawn.
+fn follow(mix: &mut Mix, turn: &Turn) -> Result<bool> {
+    let at = turn.happened_at;
+    match turn.kind.as_str() {
+        Mixed::KIND => begin(mix, &serde_json::from_slice(&turn.payload)?, at),
+        Stored::KIND => mix.keep(&serde_json::from_slice(&turn.payload)?, at)?,
+        ToppedUp::KIND => mix.top_up(&serde_json::from_slice(&turn.payload)?, at)?,
+        PouredTogether::KIND => {
+            let entry: PouredTogether = serde_json::from_slice(&turn.payload)?;
+            if entry.mix_id != mix.id {
+                return Ok(false);
             }
-            ToppedUp::KIND => self.top_up(&serde_json::from_slice(&turn.payload)?, turn)?,
-            PouredTogether::KIND => {
-                let entry: PouredTogether = serde_json::from_slice(&turn.payload)?;
-                if entry.mix_id != mix {
-                    return Ok(false);
-                }
-                self.take_up(&entry, turn)?;
+            let poured = poured(mix, &entry, at);
+            mix.join(&poured, &entry, at)?;
+        }
+        Shifted::KIND => {
+            let entry: Shifted = serde_json::from_slice(&turn.payload)?;
+            if entry.mix_id != mix.id {
+                return Ok(false);
             }
-            Shifted::KIND => {
-                let entry: Shifted = serde_json::from_slice(&turn.payload)?;
-                if entry.mix_id != mix {
-                    return Ok(false);
-                }
-                self.live(turn, entry.life_s)?;
-            }
-            Noted::KIND | FilmNoted::KIND => self.wear(mix, turn, 1)?,
-            NoteUndone::KIND => self.wear(mix, turn, -1)?,
-            _ => return Ok(false),
+            mix.move_up(&entry, at)?;
         }
-        Ok(true)
+        Noted::KIND | FilmNoted::KIND => wear(mix, turn, 1)?,
+        NoteUndone::KIND => wear(mix, turn, -1)?,
+        _ => return Ok(false),
     }
+    Ok(true)
+}
 
-    fn begin(&mut self, entry: &Mixed, turn: &Turn) -> Result<()> {
-        self.charged_ul = entry.charged_ul;
-        self.spent_nl = entry.guessed_spent_nl;
-        let used = Ppb::new(entry.guessed_age_ppb).map_err(Error::fault)?;
-        let life = Seconds::new(entry.life_s).map_err(Error::fault)?;
-        self.age = Age::new(used, moment(turn.happened_at), life).ok();
-        Ok(())
-    }
+fn begin(mix: &mut Mix, entry: &Mixed, at: OffsetDateTime) {
+    mix.charged_ul = entry.charged_ul;
+    mix.spent_nl = entry.guessed_spent_nl;
+    mix.age_ppb = entry.guessed_age_ppb;
+    mix.age_at = at;
+    mix.life_s = entry.life_s;
+}
 
-    fn live(&mut self, turn: &Turn, life_s: i64) -> Result<()> {
-        let life = Seconds::new(life_s).map_err(Error::fault)?;
-        if let Some(age) = self.age {
-            let age = age.stored(moment(turn.happened_at), life);
-            self.age = Some(age.map_err(Error::fault)?);
-        }
-        Ok(())
-    }
-
-    fn top_up(&mut self, entry: &ToppedUp, turn: &Turn) -> Result<()> {
-        if let Some(age) = self.age {
-            let volumes = (litres(self.charged_ul)?, litres(entry.volume_ul)?);
-            let age = age.topped_up(moment(turn.happened_at), volumes.0, volumes.1);
-            self.age = Some(age.map_err(Error::fault)?);
-        }
-        self.charged_ul += entry.volume_ul;
-        self.live(turn, entry.life_s)
-    }
-
-    fn take_up(&mut self, entry: &PouredTogether, turn: &Turn) -> Result<()> {
-        if let Some(age) = self.age {
-            let at = moment(turn.happened_at);
-            let poured = Ppb::new(entry.poured_age_ppb).map_err(Error::fault)?;
-            let poured = Age::new(poured, at, age.life()).map_err(Error::fault)?;
-            let volumes = (litres(self.charged_ul)?, litres(entry.volume_ul)?);
-            let joined = age.poured_together(at, volumes.0, poured, volumes.1);
-            self.age = Some(joined.map_err(Error::fault)?);
-        }
-        self.charged_ul += entry.volume_ul;
-        self.spent_nl += entry.poured_spent_nl;
-        self.live(turn, entry.life_s)
-    }
-
-    fn wear(&mut self, mix: Uuid, turn: &Turn, sign: i64) -> Result<()> {
-        let worn: Worn = serde_json::from_slice(&turn.payload)?;
-        let mine = worn.wear.iter().filter(|wear| wear.mix_id == mix);
-        self.spent_nl += sign * mine.map(|wear| wear.spent_nl).sum::<i64>();
-        Ok(())
+/// The mix that was poured, as far as its entry tells: of the same product.
+fn poured(into: &Mix, entry: &PouredTogether, at: OffsetDateTime) -> Mix {
+    Mix {
+        charged_ul: entry.volume_ul,
+        spent_nl: entry.poured_spent_nl,
+        age_ppb: entry.poured_age_ppb,
+        age_at: at,
+        ..into.clone()
     }
 }
 
-fn moment(at: OffsetDateTime) -> Moment {
-    Moment::new(micros(at))
-}
-
-fn litres(microlitres: i64) -> Result<Microlitres> {
-    Microlitres::new(microlitres).map_err(Error::fault)
+fn wear(mix: &mut Mix, turn: &Turn, sign: i64) -> Result<()> {
+    let worn: Worn = serde_json::from_slice(&turn.payload)?;
+    let mine = worn.wear.iter().filter(|wear| wear.mix_id == mix.id);
+    mix.spent_nl += sign * mine.map(|wear| wear.spent_nl).sum::<i64>();
+    Ok(())
 }

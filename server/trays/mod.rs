@@ -2,6 +2,7 @@
 
 mod course;
 mod facts;
+mod history;
 mod next;
 mod pages;
 mod sums;
@@ -10,4 +11,5 @@ mod times;
 pub mod views;
 mod wear;
 
+pub use history::history;
 pub use pages::pages;

@@ -7,6 +7,7 @@ use time::OffsetDateTime;
 use uuid::Uuid;
 
 use super::course::{Turn, turns};
+use super::history::history;
 use super::next::Reader;
 use super::times::{Emergence, development, last_compared};
 use super::views::{Finding, MixInTray, TrayEvent, TrayPage, WashPage};
@@ -15,8 +16,6 @@ use super::{facts, sums};
 use crate::app::App;
 use crate::bench::{self, Line, Step, Tray};
 use crate::board::{self, TrayNow};
-use crate::book::filter::{self, Filter};
-use crate::book::reading;
 use crate::darkroom::incompatibility::Clash;
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
@@ -33,7 +32,6 @@ use crate::web::dates::Zone;
 use crate::web::forms::page;
 use crate::web::frame::Frame;
 use crate::web::messages::bench as words;
-use crate::web::messages::entries::{self, Telling};
 use crate::web::messages::{self, trays, verdicts};
 use crate::web::numbers::Numbers;
 use crate::web::shell::Place;
@@ -168,44 +166,6 @@ impl Ground {
     }
 }
 
-/// What happened to the tray, newest first, as far as the book shows it.
-async fn history(
-    app: &App,
-    permit: &Permit<LookAtBoard>,
-    ground: &mut Ground,
-    before: Option<i64>,
-    now: OffsetDateTime,
-) -> Result<()> {
-    let reader = filter::Reader::new(permit.person().id, permit.role());
-    let filter = Filter {
-        noun: Some("tray".to_owned()),
-        id: Some(ground.now.tray.id),
-        ..Filter::default()
-    };
-    let page = reading::page_for(app, permit.scope(), reader, filter, before).await?;
-    let zone = ground.settings.time_zone()?;
-    let telling = Telling {
-        names: &page.names,
-        numbers: ground.settings.numbers(),
-    };
-    let reversed = |seq: i64| page.reversals.iter().any(|(of, _)| *of == seq);
-    ground.events = page
-        .lines
-        .iter()
-        .filter_map(|line| {
-            let shown = line.shown.as_ref()?;
-            Some(TrayEvent {
-                seq: line.seq,
-                at: zone.words(shown.happened_at, now),
-                sentence: entries::sentence(&shown.kind, &shown.payload, telling),
-                is_undone: reversed(line.seq),
-            })
-        })
-        .collect();
-    ground.older = page.older.map(|before| format!("?before={before}"));
-    Ok(())
-}
-
 async fn tray(
     State(app): State<App>,
     permit: Permit<LookAtBoard>,
@@ -218,7 +178,9 @@ async fn tray(
     if ground.now.tray.step == Step::Wash {
         return page(&wash_page(&permit, &frame, &ground));
     }
-    history(&app, &permit, &mut ground, asked.before, now).await?;
+    let of = ("tray", ground.now.tray.id);
+    let told = history(&app, &permit, of, asked.before, &ground.settings, now).await?;
+    (ground.events, ground.older) = told;
     if let Some(mix) = ground.now.mix.as_ref().map(|mix| mix.id) {
         let numbers = ground.settings.numbers();
         ground.turns = turns(&app, &permit, mix, numbers).await?;

@@ -160,12 +160,6 @@ impl Zone {
         self.written(at, "%Y-%m-%d")
     }
 
-    /// `2026-11-26T21:10`, the value of a local date and time.
-    #[must_use]
-    pub fn local_value(&self, at: OffsetDateTime) -> String {
-        self.written(at, "%Y-%m-%dT%H:%M")
-    }
-
     /// The instant of a local `2026-11-26T21:10` (or with seconds).
     ///
     /// # Errors

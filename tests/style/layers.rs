@@ -42,7 +42,7 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
         "logbook",
         &["clock", "database", "error", "problem", "rights"],
     ),
-    ("input", &["clock", "identity", "problem"]),
+    ("input", &["clock", "darkroom", "identity", "problem"]),
 ];
 
 /// Shared modules that import no noun.

@@ -10,6 +10,7 @@ use crate::darkroom::incompatibility::Group;
 use crate::darkroom::kit::kit_volumes;
 use crate::darkroom::quantities::Microlitres;
 use crate::darkroom::state::Origin;
+use crate::darkroom::stop_bath::LIMIT_PH_THOUSANDTHS;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{Book, Done, Key};
@@ -21,10 +22,6 @@ use crate::problem::Problem;
 use crate::products::{self, DilutionFigures, Place, Product};
 use crate::rights::{self, Role};
 use crate::rooms;
-
-/// The pH from which a stop bath is used up where its product says nothing, in
-/// thousandths.
-const LIMIT_PH_THOUSANDTHS: i64 = 5_200;
 
 /// A mix as somebody wants it.
 #[derive(Clone, Debug, Serialize)]

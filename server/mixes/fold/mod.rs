@@ -67,16 +67,7 @@ pub(super) async fn stored(tx: &mut RoomTx, placed: &Placed<Stored>) -> Result<(
 pub(super) async fn topped_up(tx: &mut RoomTx, placed: &Placed<ToppedUp>) -> Result<()> {
     let entry = &placed.entry;
     let mut mix = found(tx, entry.mix_id).await?;
-    let fresh = volume(entry.volume_ul)?;
-    let at = Moment::new(micros(placed.happened_at));
-    if let Some(age) = mix.age()? {
-        let charged = volume(mix.charged_ul)?;
-        let younger = age.topped_up(at, charged, fresh).map_err(Error::fault)?;
-        mix.set_age(younger);
-        mix.age_in(placed.happened_at, entry.life_s)?;
-    }
-    mix.charged_ul += entry.volume_ul;
-    mix.concentrate_ul += entry.concentrate_ul;
+    mix.top_up(entry, placed.happened_at)?;
     if let Some(stock) = entry.stock_id {
         draw(tx, stock, entry.concentrate_ul, placed.happened_at).await?;
     }
@@ -206,8 +197,21 @@ impl Mix {
         Ok(())
     }
 
+    /// Fresh solution is added to it.
+    pub(crate) fn top_up(&mut self, entry: &ToppedUp, at: OffsetDateTime) -> Result<()> {
+        if let Some(age) = self.age()? {
+            let volumes = (volume(self.charged_ul)?, volume(entry.volume_ul)?);
+            let younger = age.topped_up(Moment::new(micros(at)), volumes.0, volumes.1);
+            self.set_age(younger.map_err(Error::fault)?);
+            self.age_in(at, entry.life_s)?;
+        }
+        self.charged_ul += entry.volume_ul;
+        self.concentrate_ul += entry.concentrate_ul;
+        Ok(())
+    }
+
     /// It is kept otherwise from an instant on.
-    pub(super) fn keep(&mut self, entry: &Stored, at: OffsetDateTime) -> Result<()> {
+    pub(crate) fn keep(&mut self, entry: &Stored, at: OffsetDateTime) -> Result<()> {
         self.age_in(at, entry.life_s)?;
         self.storage = entry.storage;
         self.stand = entry.to;
@@ -215,7 +219,7 @@ impl Mix {
     }
 
     /// Another mix is poured into it.
-    pub(super) fn join(
+    pub(crate) fn join(
         &mut self,
         poured: &Self,
         entry: &PouredTogether,
@@ -233,7 +237,7 @@ impl Mix {
     }
 
     /// The second of two baths takes the first one's place.
-    pub(super) fn move_up(&mut self, entry: &Shifted, at: OffsetDateTime) -> Result<()> {
+    pub(crate) fn move_up(&mut self, entry: &Shifted, at: OffsetDateTime) -> Result<()> {
         self.age_in(at, entry.life_s)?;
         self.stand = entry.to;
         self.shifts = entry.shifts;

@@ -12,8 +12,6 @@ use super::views::{BottlePage, MixInBottle};
 use crate::app::App;
 use crate::bench::bottles::Bottle;
 use crate::board;
-use crate::book::filter::{Filter, Reader};
-use crate::book::reading;
 use crate::darkroom::verdict::Judgement;
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
@@ -23,12 +21,11 @@ use crate::mixes::{Findings, Mix, cautions, judge, store};
 use crate::rights::{self, Discard, KeepMix, LookAtBoard, Right, TakeBack};
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
-use crate::trays::views::TrayEvent;
+use crate::trays::{self, views::TrayEvent};
 use crate::web::desk::{KeyForm, Question, ask, lying_at};
 use crate::web::drawing::VerdictWord;
 use crate::web::forms::{Form, on_to, page, read_key};
 use crate::web::frame::Frame;
-use crate::web::messages::entries::{self, Telling};
 use crate::web::messages::{keeping as words, verdicts};
 use crate::web::shell::Place;
 
@@ -90,7 +87,9 @@ async fn see(
         })
     });
     let mut seen = seen.await?;
-    history(app, permit, &mut seen, before, now).await?;
+    let of = ("bottle", seen.bottle.id);
+    let told = trays::history(app, permit, of, before, &seen.settings, now).await?;
+    (seen.events, seen.older) = told;
     Ok(seen)
 }
 
@@ -107,41 +106,6 @@ pub async fn undoable(tx: &mut RoomTx, vessel: Uuid) -> Result<Option<Mix>> {
         Ok(_) | Err(Error::Refused(_)) => Ok(None),
         Err(other) => Err(other),
     }
-}
-
-/// What happened to the bottle, newest first, as far as the book shows it.
-async fn history(
-    app: &App,
-    permit: &Permit<LookAtBoard>,
-    seen: &mut Seen,
-    before: Option<i64>,
-    now: OffsetDateTime,
-) -> Result<()> {
-    let reader = Reader::new(permit.person().id, permit.role());
-    let filter = Filter {
-        noun: Some("bottle".to_owned()),
-        id: Some(seen.bottle.id),
-        ..Filter::default()
-    };
-    let page = reading::page_for(app, permit.scope(), reader, filter, before).await?;
-    let zone = seen.settings.time_zone()?;
-    let telling = Telling {
-        names: &page.names,
-        numbers: seen.settings.numbers(),
-    };
-    let reversed = |seq: i64| page.reversals.iter().any(|(of, _)| *of == seq);
-    let told = page.lines.iter().filter_map(|line| {
-        let shown = line.shown.as_ref()?;
-        Some(TrayEvent {
-            seq: line.seq,
-            at: zone.words(shown.happened_at, now),
-            sentence: entries::sentence(&shown.kind, &shown.payload, telling),
-            is_undone: reversed(line.seq),
-        })
-    });
-    seen.events = told.collect();
-    seen.older = page.older.map(|before| format!("?before={before}"));
-    Ok(())
 }
 
 async fn bottle(

@@ -2,6 +2,8 @@
 
 use super::Taken;
 use crate::darkroom::incompatibility::Group;
+/// Words beside a reading, trimmed; may be empty.
+pub use crate::input::remark;
 use crate::input::{self, Bounds};
 use crate::mixes::ReadingKind;
 use crate::problem::{Problem, Problems};
@@ -29,9 +31,6 @@ const SILVER: Bounds = Bounds {
     most: 50_000,
     words: ("0 mg/L", "50000 mg/L"),
 };
-
-/// A reason or remark has so many characters at most.
-const LONGEST: usize = 300;
 
 /// What somebody says they found, not looked at yet.
 #[derive(Clone, Debug)]
@@ -127,18 +126,6 @@ pub fn came_in(groups: &[Group], is_unknown: bool) -> Result<Vec<Group>, Problem
             true => Err(Problem::NotAChoice),
             false => Ok(all.copied().collect()),
         },
-    }
-}
-
-/// Words beside a reading, trimmed; may be empty.
-///
-/// # Errors
-/// Endless ones.
-pub fn remark(text: &str) -> Result<String, Problem> {
-    let remark = text.trim();
-    match remark.chars().count() <= LONGEST {
-        true => Ok(remark.to_owned()),
-        false => Err(Problem::TooLong(LONGEST)),
     }
 }
 

@@ -21,10 +21,10 @@ use crate::rooms::{self, Settings};
 use crate::router::Pages;
 use crate::sheets::lines::{LineFor, lines_for};
 use crate::sheets::note_pages::{class_choices, size_choices};
-use crate::sheets::when;
 use crate::web::fields::Choice;
 use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_key, to_mend};
 use crate::web::frame::Frame;
+use crate::web::late;
 use crate::web::messages::{readings, sheets as words};
 use crate::web::shell::Place;
 
@@ -163,7 +163,11 @@ fn paper_page(
         notes,
         checks: form.check_cells(&problems),
         problems,
-        days: when::days(&ground.settings, ground.now)?,
+        days: late::days(
+            &ground.settings.time_zone()?,
+            ground.settings.late_note_minutes,
+            ground.now,
+        ),
         people: or_none(people.map(|(id, name)| Choice::new(*id, name))),
         lines: match ground.lines.as_slice() {
             [only] => vec![Choice::new(only.id, &only.name)],

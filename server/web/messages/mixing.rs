@@ -16,8 +16,6 @@ pub const CYLINDER: &str = "With this cylinder";
 pub const STOCK: &str = "Stock solution";
 /// The heading over what topping up does.
 pub const DOES: &str = "What that does";
-/// The heading over weaker dilutions.
-pub const WEAKER: &str = "Weaker, for information";
 
 /// What of the volume is water.
 pub const WATER_FIRST: &str = "water first";
@@ -87,8 +85,6 @@ pub const fn it_stands(is_tray: bool) -> &'static str {
 
 /// The button that writes a top-up.
 pub const IT_IS_IN: &str = "It is topped up";
-/// The button that writes an opening entry.
-pub const IT_STOOD_THERE: &str = "Enter it";
 /// The button that writes the making of stock solution.
 pub const IT_IS_MADE: &str = "It is made";
 
@@ -283,10 +279,6 @@ pub fn longest(until: &str) -> String {
 pub fn weaker(there: &str, from: &str, water: &str, to: &str, makes: &str) -> String {
     format!("{there} at {from} and {water} of water make {makes} at {to}.")
 }
-
-/// Water is no top-up.
-pub const WEAKER_IS_ANOTHER: &str = "The book does not follow a bath that is made weaker: its \
-    capacity and its life would be others. Discard it and mix afresh where you need one.";
 
 /// What is read out of a worksheet while somebody types.
 #[must_use]
