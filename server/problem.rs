@@ -109,6 +109,8 @@ pub enum Problem {
         /// How many minutes late a note may be.
         minutes: i32,
     },
+    /// The form was served to somebody else.
+    NotYourForm,
     /// Nothing recorded stood in that line at that time.
     NothingStoodThere,
     /// No toner stood in that line at that time.

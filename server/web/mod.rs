@@ -42,6 +42,8 @@ pub mod listener;
 pub mod messages;
 /// Volumes, lengths and shares, exactly, with the room's decimal mark.
 pub mod numbers;
+/// What a phone keeps for when there is no network.
+pub mod offline;
 /// The frame around every page.
 pub mod shell;
 /// https by the program itself.

@@ -175,6 +175,14 @@ impl Shell {
         }
     }
 
+    /// The room whose pages a phone keeps for when there is no network: one in which
+    /// the reader may go somewhere.
+    #[must_use]
+    pub fn own_room(&self) -> Option<&str> {
+        let room = self.room.as_ref().filter(|_| !self.places.is_empty());
+        room.map(|room| room.slug.as_str())
+    }
+
     /// The Emergency page: the room's own where there is a room.
     #[must_use]
     pub fn emergency(&self) -> String {

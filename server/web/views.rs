@@ -67,6 +67,14 @@ pub struct ErrorPage {
     pub retry_after_s: Option<u64>,
 }
 
+/// What a phone shows where it reaches nobody and kept no copy.
+#[derive(Debug, Clone, Template)]
+#[template(path = "offline.html")]
+pub struct OfflinePage {
+    /// The frame.
+    pub shell: Shell,
+}
+
 /// Said the first time a device chooses Safelight; the choice is made by then.
 #[derive(Debug, Clone, Template)]
 #[template(path = "safelight.html")]

@@ -15,6 +15,7 @@ const UNLINKED: &[(&str, &str, &str)] = &[
     ("/", EVERYONE, "the address itself, which leads on"),
     ("/join/{secret}", EVERYONE, "a link that is handed over"),
     ("/reset/{secret}", EVERYONE, "a link that is handed over"),
+    ("/offline", EVERYONE, "shown by the phone itself"),
     (
         "/rooms/{room}/bottles/{bottle}/rinse",
         "trained steward",

@@ -136,6 +136,10 @@ fn about_people(problem: &Problem) -> Option<String> {
         }
         Problem::NotTheSuccessor => "Only the steward whom the handover names can confirm it.",
         Problem::HandoverEnded => "This handover was confirmed or taken back before.",
+        Problem::NotYourForm => {
+            "This form was opened by somebody else, so nothing was noted. Open the page again \
+             under your own name."
+        }
         Problem::RoomClosed => "This room is closed: it can be read and takes no more entries.",
         _ => return None,
     };
