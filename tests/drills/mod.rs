@@ -7,8 +7,8 @@
 mod audit;
 mod cancel;
 mod client;
-mod figures;
 mod kill;
+mod said;
 mod world;
 
 /// The seed that `WETSIDE_DRILL_SEED` names, for a drill by hand.
