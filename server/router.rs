@@ -22,8 +22,8 @@ use crate::identity::{Permit, Skin};
 use crate::rights::{Right, Row};
 use crate::web::{assets, display, error_pages, guards, health, journal, offline};
 use crate::{
-    api, bench, bench_sheet, board, book, emergency, handover, identity, labels, members, mixes,
-    notices, outages, papers, products, rooms, sheets, trays,
+    api, arrivals, bench, bench_sheet, board, book, emergency, handover, identity, labels, lamps,
+    members, mixes, notices, outages, papers, products, rooms, sheets, trays,
 };
 
 const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
@@ -193,6 +193,8 @@ pub fn pages() -> Pages {
         .and(book::pages())
         .and(notices::pages())
         .and(outages::pages())
+        .and(lamps::pages())
+        .and(arrivals::pages())
         .and(handover::pages())
 }
 
@@ -210,6 +212,7 @@ pub fn service(app: &App) -> Result<Router> {
         .router
         .fallback(error_pages::no_such_page)
         .layer(DefaultBodyLimit::max(MOST_BYTES))
+        .layer(CatchPanicLayer::custom(error_pages::panicked))
         .layer(from_fn_with_state(app.clone(), guards::guard))
         .layer(from_fn_with_state(app.clone(), error_pages::in_words))
         .layer(Extension(Skin::Pages));
@@ -221,7 +224,6 @@ pub fn service(app: &App) -> Result<Router> {
     };
     Ok(all
         .layer(RequestBodyTimeoutLayer::new(BODY))
-        .layer(CatchPanicLayer::custom(error_pages::panicked))
         .layer(from_fn(journal::write))
         .layer(PropagateRequestIdLayer::x_request_id())
         .layer(SetRequestIdLayer::x_request_id(MakeRequestUuid))

@@ -8,11 +8,13 @@
 
 mod access;
 mod api;
+mod arrivals;
 mod bench_day;
 mod bench_sheet;
 mod book;
 mod cluster;
 mod darkroom;
+mod demo;
 mod desk;
 mod drills;
 mod first_day;
@@ -22,6 +24,8 @@ mod harness;
 mod identity;
 mod keeping;
 mod labels;
+mod lamps;
+mod live;
 mod look;
 mod mixing;
 mod notes;

@@ -87,6 +87,8 @@ pub enum Place {
     Checkpoints,
     Tokens,
     Outages,
+    Lamps,
+    Present,
     Handover,
 }
 
@@ -107,6 +109,8 @@ impl Place {
             Self::Checkpoints => "/checkpoints",
             Self::Tokens => "/tokens",
             Self::Outages => "/outages",
+            Self::Lamps => "/lamps",
+            Self::Present => "/present",
             Self::Handover => "/handover",
         }
     }

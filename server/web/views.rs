@@ -81,6 +81,8 @@ pub struct OfflinePage {
 pub struct SafelightPage {
     /// The frame, its display already Safelight.
     pub shell: Shell,
+    /// A whole link to what the room has tested, where it was chosen on a page of a room.
+    pub record: Option<String>,
 }
 
 /// Asks before something that cannot simply be taken back; the words come from the

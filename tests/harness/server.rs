@@ -105,7 +105,7 @@ impl Installation {
         let web = server.web.clone().database(name);
         let data = server.folder.join(name);
         std::fs::create_dir_all(&data).unwrap();
-        let app = program(&owner, &web, &clock, &data);
+        let app = program(App::new, &owner, &web, &clock, &data);
         Self {
             app,
             clock,
@@ -117,7 +117,18 @@ impl Installation {
 
     /// A second program over the same database: another server behind the proxy.
     pub(crate) fn second(&self) -> App {
-        program(&self.owner, &self.web, &self.clock, &self.data)
+        program(App::new, &self.owner, &self.web, &self.clock, &self.data)
+    }
+
+    /// The program as it makes a demo, over the same database.
+    pub(crate) fn demo(&self) -> App {
+        program(
+            App::for_demo,
+            &self.owner,
+            &self.web,
+            &self.clock,
+            &self.data,
+        )
     }
 
     /// A connection as the owner of the tables.
@@ -132,6 +143,7 @@ impl Installation {
 }
 
 fn program(
+    made: fn(Database, Clock, PublicAddress, PathBuf, Entrance) -> App,
     owner: &PgConnectOptions,
     web: &PgConnectOptions,
     clock: &Clock,
@@ -141,7 +153,7 @@ fn program(
         memory_kib: 8,
         passes: 1,
     };
-    App::new(
+    made(
         Database::new(connect::serving(web.clone()), role()),
         clock.clone(),
         PublicAddress::parse(ADDRESS).unwrap(),

@@ -17,6 +17,11 @@ const UNLINKED: &[(&str, &str, &str)] = &[
     ("/reset/{secret}", EVERYONE, "a link that is handed over"),
     ("/offline", EVERYONE, "shown by the phone itself"),
     (
+        "/rooms/{room}/board/stream",
+        EVERYONE,
+        "what the board's own script listens to",
+    ),
+    (
         "/rooms/{room}/bottles/{bottle}/rinse",
         "trained steward",
         "asked for where household bleach was",
@@ -50,6 +55,11 @@ const UNLINKED: &[(&str, &str, &str)] = &[
         "/rooms/{room}/sheets/{seq}/undo",
         "trained",
         "offered for one's own notes only",
+    ),
+    (
+        "/rooms/{room}/leave",
+        EVERYONE,
+        "offered to those who are there",
     ),
     (
         "/safelight",
