@@ -37,7 +37,7 @@ fn one_is_there_two_taps_from_the_board_and_gone_again() {
         assert!(until.contains("taken for gone at 00:00"), "{until}");
 
         let steward = stage.looks(&stage.cast.steward, "/board").await;
-        assert_eq!(names(&steward), [member.name.clone()]);
+        assert_eq!(names(&steward), std::slice::from_ref(&member.name));
         let said = steward.page().first("#present li").unwrap();
         assert_eq!(said, format!("{} since 13:00", member.name));
 

@@ -2,7 +2,6 @@
 //! it afterwards: everything that was answered, once.
 
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
-#![expect(clippy::print_stdout, reason = "a drill by hand says what it did")]
 
 mod audit;
 mod cancel;
