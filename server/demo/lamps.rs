@@ -6,7 +6,7 @@ use uuid::Uuid;
 use super::people::OTTILIE;
 use super::stage::Stage;
 use crate::error::Result;
-use crate::lamps::actions::{NewFogTest, NewLamp, set_lamp, test_lamp};
+use crate::lamps::actions::{NewFogTest, NewLamp, UndoFogTest, set_lamp, take_back, test_lamp};
 use crate::lamps::input::TEST_MONTHS;
 use crate::lamps::{Hanging, LampKind};
 use crate::papers;
@@ -42,7 +42,14 @@ pub(super) async fn hang(stage: &mut Stage) -> Result<()> {
         test(stage, door, *class, steps).await?;
     }
     for class in &classes {
-        test(stage, wall, *class, (480, Some(960))).await?;
+        let first = test(stage, wall, *class, (480, Some(960))).await?;
+        if Some(class) == classes.last() {
+            let undo = UndoFogTest {
+                fog_test_id: first,
+                reason: "The screen had dimmed itself half way".to_owned(),
+            };
+            stage.act(OTTILIE, take_back, undo).await?;
+        }
     }
     let nearer = NewLamp {
         id: Some(wall),
@@ -91,7 +98,7 @@ async fn test(
     lamp_id: Uuid,
     paper_class_id: Uuid,
     (clean_s, fogged_s): Steps,
-) -> Result<()> {
+) -> Result<Uuid> {
     let new = NewFogTest {
         lamp_id,
         paper_class_id,
@@ -99,6 +106,5 @@ async fn test(
         fogged_s,
         happened_at_us: None,
     };
-    stage.act(OTTILIE, test_lamp, new).await?;
-    Ok(())
+    stage.act(OTTILIE, test_lamp, new).await?.id("fog_test")
 }
