@@ -1,6 +1,8 @@
 //! An ordinary day of the demo: who comes, what they print, who looks after the
 //! baths; planned first, then acted out minute by minute.
 
+use time::Duration;
+
 use super::bench::Row;
 use super::calendar::{Calendar, Day, SATURDAY, THURSDAY};
 use super::draw::Draw;
@@ -36,7 +38,8 @@ const SHEETS: [(i64, i64); 10] = [
 enum Thing {
     Opens,
     Comes(Who),
-    Notes(Who, Prints),
+    /// Of so many minutes ago.
+    Notes(Who, Prints, i64),
     Films(Who, Row, u32),
     Washes(Who, Row, usize),
     Goes(Who),
@@ -121,7 +124,13 @@ impl<'d> Evening<'d> {
         while minute < goes {
             for _ in 0..if draw.happens(25) { 2 } else { 1 } {
                 let prints = prints(&mut draw, stage, cellar, (who, &self.rows));
-                self.things.push((minute, Thing::Notes(who, prints)));
+                let late = if draw.happens(4) {
+                    draw.between(22, 50)
+                } else {
+                    0
+                };
+                let late = late.min(minute - comes);
+                self.things.push((minute, Thing::Notes(who, prints, late)));
                 last = Some(prints);
             }
             minute += draw.between(25, 50);
@@ -169,8 +178,10 @@ impl<'d> Evening<'d> {
                     }
                     happenings::happens(stage, cellar, happening, self.keeper).await?;
                 }
-                Thing::Notes(who, prints) if self.is_printing(stage, who) => {
-                    printing::notes(stage, cellar, who, (prints, None)).await?;
+                Thing::Notes(who, prints, late) if self.is_printing(stage, who) => {
+                    let then = stage.now() - Duration::minutes(late);
+                    let at = (late > 0).then_some(then);
+                    printing::notes(stage, cellar, who, (prints, at)).await?;
                 }
                 Thing::Films(who, row, rolls) if self.is_printing(stage, who) => {
                     printing::films(stage, cellar, who, (row, rolls)).await?;

@@ -108,7 +108,8 @@ pub async fn make(
     for day in &calendar.days {
         let done = act(&mut stage, (&cellar, &calendar), day).await;
         done.map_err(|cause| Error::fault(format!("day {} of the demo: {cause}", day.number)))?;
-        if day.number % 7 == 6 || calendar.after(day) == 0 {
+        let is_week_over = day.number % 7 == 6 && day.week() + 1 < wanted.weeks;
+        if is_week_over || calendar.after(day) == 0 {
             tell(progress(&stage, day, wanted.weeks).await?);
         }
     }
@@ -205,7 +206,7 @@ fn due_to_join(calendar: &Calendar, day: &Day) -> Vec<Who> {
 async fn progress(stage: &Stage, day: &Day, weeks: i64) -> Result<Progress> {
     let head = stage.reads(|tx| Box::pin(reading::head(tx))).await?;
     Ok(Progress {
-        week: day.week() + 1,
+        week: weeks.min(day.week() + 1),
         weeks,
         month: day.month(),
         entries: head.seq,

@@ -106,6 +106,12 @@ pub(super) async fn in_doubt(
         Some(Reason::TemperatureOut(_)) => Taken::Temperature(200),
         Some(Reason::ExtendedUntil(_)) => return Ok(()),
         _ => match checks(kind_of(here.step), mix.place()).first() {
+            // A strip tells of silver what film tells of speed.
+            Some(ReadingKind::Clearing)
+                if here.step == Step::FirstFixer && draw(stage, "strip").happens(35) =>
+            {
+                Taken::Silver(draw(stage, "silver").between(11, 18) * 100)
+            }
             Some(ReadingKind::Clearing) => {
                 let per_cent = draw(stage, "clearing").between(115, 170);
                 return clearing(stage, by, mix.id, per_cent).await;

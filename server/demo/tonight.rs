@@ -12,10 +12,12 @@ use super::people::{CASIMIR, DAGNY, MIREA, OTTILIE, Someone, TOMAS, Who};
 use super::presence::Inside;
 use super::printing::{Prints, films, notes, washes};
 use super::stage::Stage;
+use super::trials::mixes;
 use super::{Cellar, affairs, mishaps, missing, slips, testing};
 use crate::bench::Step;
 use crate::error::Result;
 use crate::members::actions::invite;
+use crate::mixes::actions::VesselId;
 use crate::mixes::readings::{NewExtension, Taken, extend};
 use crate::mixes::{ReadingKind, Why};
 use crate::rights::Role;
@@ -48,6 +50,7 @@ enum Thing {
     TimesEmergence(i64),
     TestsPrint,
     LooksAfter,
+    MixesReserve,
     FindsLiquid,
     IsCorrected,
     Invites,
@@ -84,6 +87,7 @@ pub(super) async fn act(stage: &mut Stage, cellar: &Cellar, end: OffsetDateTime)
             Thing::LooksAfter => {
                 tends(stage, cellar, &[Row::Long, Row::Window], CASIMIR).await?;
             }
+            Thing::MixesReserve => reserve(stage, cellar).await?,
             Thing::FindsLiquid => {
                 let spare = cellar.bench.tray(Row::Shelf, Step::Any)?;
                 mishaps::stands_there(stage, spare.tray, TOMAS).await?;
@@ -122,6 +126,7 @@ fn plan(stage: &Stage, draw: &mut Draw) -> Vec<(i64, Thing)> {
         (100, Thing::Invites),
         (90, Thing::TimesEmergence(114)),
         (66, Thing::LooksAfter),
+        (52, Thing::MixesReserve),
         (44, Thing::Extends),
         (30, Thing::Goes(OTTILIE)),
         (24, Thing::Washes(Row::Long, 1)),
@@ -182,6 +187,16 @@ async fn fresh(stage: &mut Stage, cellar: &Cellar) -> Result<()> {
         CASIMIR,
     )
     .await
+}
+
+/// The window line's next fixer waits in its bottle.
+async fn reserve(stage: &mut Stage, cellar: &Cellar) -> Result<()> {
+    let here = cellar.bench.tray(Row::Window, Step::Fixer)?;
+    let bottle = here.bottle.ok_or_else(|| missing("bottles"))?;
+    let bath = tonight(cellar, here)?;
+    let wanted = (bath.dilution, bath.volume_ul);
+    mixes(stage, CASIMIR, VesselId::Bottle(bottle), wanted).await?;
+    Ok(())
 }
 
 fn tonight(cellar: &Cellar, here: Here) -> Result<Bath> {

@@ -20,7 +20,7 @@ use crate::products::Kind;
 const LITRE_UL: i64 = 1_000_000;
 
 /// Somebody mixes something that is not usual.
-async fn mixes(
+pub(super) async fn mixes(
     stage: &mut Stage,
     who: Who,
     vessel: VesselId,
