@@ -215,7 +215,6 @@
         leaving.showModal();
         return;
       }
-      tell({ forget: true });
       out.submit();
     });
   }
@@ -227,6 +226,7 @@
   };
   if (navigator.serviceWorker) {
     navigator.serviceWorker.register(`${base}/worker.js`, { scope: `${base}/` }).catch(() => {});
+    // A log-out ends on the log-in page: there the worker forgets whose form it kept.
     if (document.querySelector("form[data-log-in]")) tell({ forget: true });
     else if (root.dataset.room) tell({ room: root.dataset.room, display: root.dataset.display, build: root.dataset.build, now: form !== null });
   }

@@ -1,65 +1,16 @@
 //! Lamps and screens near paper: recorded, tested, moved, overdue. That a screen or a
 //! lamp counts as unsafe until it is tested as it hangs: common practice, no source.
 
-#![expect(
-    clippy::unwrap_used,
-    clippy::panic,
-    reason = "a helper of a test fails with it"
-)]
+#![expect(clippy::unwrap_used, reason = "a helper of a test fails with it")]
 
 mod api;
 mod due;
 mod record;
 mod tests;
 
-use wetside::identity::Person;
-
-use crate::harness::{Answer, Browser, Stage};
-
-/// A browser that stands on a page of the room.
-struct Visitor {
-    browser: Browser,
-    slug: String,
-}
+use crate::harness::{Answer, Visitor};
 
 impl Visitor {
-    async fn of(stage: &Stage, person: &Person) -> Self {
-        Self {
-            browser: stage.browser(person).await,
-            slug: stage.slug.clone(),
-        }
-    }
-
-    async fn open(&mut self, path: &str) -> Answer {
-        let path = format!("/rooms/{}{path}", self.slug);
-        self.browser.get(&path).await.expect(200)
-    }
-
-    async fn follow(&mut self, page: &Answer, words: &str) -> Answer {
-        let links = page.page().links();
-        let link = links.iter().find(|(text, _)| text == words);
-        let (_, href) = link.unwrap_or_else(|| panic!("no link {words:?} in {links:?}"));
-        self.browser.get(href).await.expect(200)
-    }
-
-    /// Fills the form of that button in by labels and sends it.
-    async fn send(&mut self, page: &Answer, button: &str, fields: &[(&str, &str)]) -> Answer {
-        let mut form = page.page().form(button).unwrap_or_else(|| {
-            panic!("no button {button:?} in {}", page.page().main());
-        });
-        for (label, value) in fields {
-            form = form.fill(label, value);
-        }
-        self.browser.submit(&form).await
-    }
-
-    /// The same, and on to the page it leads to.
-    async fn send_on(&mut self, page: &Answer, button: &str, fields: &[(&str, &str)]) -> Answer {
-        let answer = self.send(page, button, fields).await.expect(303);
-        let next = answer.location().unwrap().to_owned();
-        self.browser.get(&next).await.expect(200)
-    }
-
     /// Adds a lamp so far from the paper and stays on its page.
     async fn add_lamp(&mut self, name: &str, distance: &str) -> Answer {
         let page = self.open("/lamps/new").await;
