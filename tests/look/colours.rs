@@ -13,6 +13,7 @@ const SHEETS: [&str; 5] = [
     include_str!("../../static/desk.css"),
     include_str!("../../static/live.css"),
     include_str!("../../static/paper.css"),
+    include_str!("../../static/wall.css"),
 ];
 
 type Colour = [u8; 3];
