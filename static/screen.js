@@ -4,8 +4,9 @@
 
 const HOME = document.body.dataset.screen;
 const EVERY = 5000;
+const AGAIN = 1500;
 const PATIENCE = 4500;
-const LOST_AFTER = 12000;
+const LOST_AFTER = 11000;
 
 let tag = null;
 let answeredAt = performance.now();
@@ -14,6 +15,7 @@ let returning = 0;
 let emergency = null;
 
 const parse = (text) => new DOMParser().parseFromString(text, "text/html");
+const isWaiting = (page) => page.body.classList.contains("screen-code");
 const isOurs = (page) => page.body.dataset.screen === HOME;
 
 // Answers that came from the server, whatever they say, keep the screen alive.
@@ -52,7 +54,19 @@ const looks = (page) => {
   return [page.body.className, page.documentElement.dataset.display, ...links].join(" ");
 };
 
-const parts = (page) => [...page.querySelectorAll("main [id], header [id]")].map((one) => one.id);
+const parts = (page) => [...page.querySelectorAll("main [data-part]")];
+
+// What a page says outside its parts, such as that the fan is off.
+const around = (page) => {
+  const main = page.getElementById("main").cloneNode(true);
+  for (const part of main.querySelectorAll("[data-part]")) part.remove();
+  return main.textContent.replace(/\s+/g, " ");
+};
+
+const swap = (main) => {
+  document.getElementById("main").replaceWith(document.importNode(main, true));
+  dress();
+};
 
 // Parts of the same names take each other's place; where there are others, all does.
 const take = (page) => {
@@ -62,16 +76,14 @@ const take = (page) => {
   }
   document.title = page.title;
   document.body.dataset.zone = page.body.dataset.zone;
-  const isSame = parts(page).join(" ") === parts(document).join(" ");
-  const outer = (root) => [...root.querySelectorAll("main > [id], main > div > [id]")];
-  if (isSame && outer(page).length > 0) {
-    for (const fresh of outer(page)) {
+  const names = (root) => parts(root).map((part) => part.id).join(" ");
+  if (parts(page).length > 0 && names(page) === names(document) && around(page) === around(document)) {
+    for (const fresh of parts(page)) {
       const old = document.getElementById(fresh.id);
-      if (old && !old.isEqualNode(fresh)) old.replaceWith(document.importNode(fresh, true));
+      if (!old.isEqualNode(fresh)) old.replaceWith(document.importNode(fresh, true));
     }
   } else {
-    document.getElementById("main").replaceWith(document.importNode(page.getElementById("main"), true));
-    dress();
+    swap(page.getElementById("main"));
   }
   for (const one of page.querySelectorAll("header .as-of")) {
     const old = document.querySelector("header .as-of");
@@ -87,8 +99,9 @@ const show = (page) => {
     return;
   }
   document.title = page.title;
-  document.getElementById("main").replaceWith(document.importNode(page.getElementById("main"), true));
-  dress();
+  const top = page.getElementById("screen-top");
+  document.getElementById("screen-top").replaceWith(document.importNode(top, true));
+  swap(page.getElementById("main"));
   window.scrollTo(0, 0);
   const first = document.querySelector(".summary, h1");
   if (first) {
@@ -126,7 +139,8 @@ const look = async () => {
       const page = parse(await answer.text());
       if (isOurs(page) && isAtStart()) {
         tag = answer.headers.get("etag");
-        take(page);
+        // A code is shown anew by asking for one, and stays until it is old.
+        if (!isWaiting(page) || !isWaiting(document)) take(page);
       } else if (isOurs(page) && page.body.className !== document.body.className) {
         location.assign(HOME);
       }
@@ -135,6 +149,7 @@ const look = async () => {
     // The banner says so.
   }
   showLost();
+  window.setTimeout(look, isLost() ? AGAIN : EVERY);
 };
 
 // Back to the start: nothing of a person stays on the screen.
@@ -203,7 +218,9 @@ document.addEventListener("click", (event) => {
   else if (count) step(count);
   else if (alarm && isLost() && emergency) {
     event.preventDefault();
-    document.getElementById("main").replaceWith(document.importNode(emergency, true));
+    // It stays while somebody reads it, whatever the connection does.
+    emergency.dataset.return = "600";
+    swap(emergency);
   } else if (!alarm && link && link.getAttribute("href").startsWith(HOME)) {
     event.preventDefault();
     go(link.href);
@@ -238,6 +255,5 @@ const keepEmergency = async () => {
 dress();
 look();
 keepEmergency();
-window.setInterval(look, EVERY);
-window.setInterval(showLost, 1000);
+window.setInterval(showLost, 500);
 window.setInterval(keepEmergency, 600000);

@@ -275,8 +275,8 @@ fn note_seen(app: &App, hash: Vec<u8>, now: OffsetDateTime) {
     });
 }
 
-/// Begins to wait under a new code; answers the secret that makes it. A browser
-/// that is a screen already stays it.
+/// Begins to wait under a new code; answers the secret that makes it, or nothing
+/// for a browser that is a screen: it stays one.
 ///
 /// # Errors
 /// [`Error::TooMany`] codes for one network; that the database is away.
@@ -293,14 +293,17 @@ pub async fn show_code(app: &App, client: &Client, headers: &HeaderMap) -> Resul
         .installation(move |tx| {
             Box::pin(async move {
                 tries.count(tx, now).await?;
-                if let Some(old) = old {
-                    store::forget(tx, &old).await?;
+                // A steward may have typed its code just now: then it stays a screen.
+                if let Some(old) = old
+                    && !store::forget(tx, &old).await?
+                {
+                    return Ok(None);
                 }
-                store::wait(tx, &hash, &code, now).await
+                store::wait(tx, &hash, &code, now).await?;
+                Ok(Some(new))
             })
         })
-        .await?;
-    Ok(Some(new))
+        .await
 }
 
 /// Makes the browser that shows this code a screen of the transaction's room: of

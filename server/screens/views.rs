@@ -21,6 +21,9 @@ pub struct CodePage {
     pub code: Option<(String, String, i64)>,
 }
 
+/// So many trays stand in a row on the wall.
+const A_ROW: usize = 4;
+
 /// The board on the wall: kept, and shown to whoever looks up.
 #[derive(Debug, Clone, Template)]
 #[template(path = "screens/wall.html")]
@@ -33,16 +36,39 @@ pub struct WallPage {
     pub as_of: Moment,
     /// What everyone in the room should know, one sentence each.
     pub notices: Vec<String>,
-    /// The lines in the room's order.
-    pub lines: Vec<LineOnBoard>,
+    /// The lines in the room's order, row by row.
+    pub rows: Vec<Vec<LineOnBoard>>,
     /// Who is there.
     pub here: WhoIsHere,
 }
 
 impl WallPage {
-    /// How many rows of trays share the height of the wall.
-    fn rows(&self) -> usize {
-        self.lines.len().clamp(1, 4)
+    /// How the height of the wall is shared: by one, two or three rows; more are
+    /// longer than the wall.
+    fn share(&self) -> usize {
+        self.rows.len().clamp(1, 4)
+    }
+
+    /// Lines in their order, in rows of no more than four trays where they can be:
+    /// so many are read from three metres.
+    #[must_use]
+    pub fn in_rows(lines: Vec<LineOnBoard>) -> Vec<Vec<LineOnBoard>> {
+        let mut rows: Vec<Vec<LineOnBoard>> = Vec::new();
+        let mut free = 0;
+        for line in lines {
+            let wide = line.trays.len().max(1);
+            match rows.last_mut().filter(|_| wide <= free) {
+                Some(row) => {
+                    row.push(line);
+                    free -= wide;
+                }
+                None => {
+                    rows.push(vec![line]);
+                    free = A_ROW.saturating_sub(wide);
+                }
+            }
+        }
+        rows
     }
 }
 

@@ -171,14 +171,13 @@ impl Ground {
 
     fn wall(&self, shell: Shell, zone: &Zone) -> WallPage {
         let lines = self.bench.lines.iter();
+        let lines = lines.map(|line| board::line_on_board(line, &self.settings, zone, self.now));
         WallPage {
             shell,
             zone: self.settings.zone.clone(),
             as_of: zone.clock_and_weekday(self.now),
             notices: board::notices(&self.bench.lines),
-            lines: lines
-                .map(|line| board::line_on_board(line, &self.settings, zone, self.now))
-                .collect(),
+            rows: WallPage::in_rows(lines.collect()),
             here: WhoIsHere::of(&self.present, &self.settings, zone),
         }
     }

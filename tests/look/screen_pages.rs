@@ -19,6 +19,7 @@ pub(crate) const PAGES: &[Page] = &[
     ("screen-no-code", no_code),
     ("wall", wall),
     ("wall-two-lines", wall_two_lines),
+    ("wall-three-rows", wall_three_rows),
     ("wall-bare", wall_bare),
     ("door", door),
     ("door-arrive", door_arrive),
@@ -73,7 +74,7 @@ fn wall_of(shell: Shell, lines: usize, notices: &[&str]) -> String {
         zone: "Europe/Berlin".to_owned(),
         as_of: moment("17:02 Thu"),
         notices: notices.iter().map(|one| (*one).to_owned()).collect(),
-        lines: all,
+        rows: WallPage::in_rows(all),
         here: here(),
     };
     page.render().unwrap()
@@ -89,6 +90,14 @@ fn wall(shell: Shell) -> String {
 
 fn wall_two_lines(shell: Shell) -> String {
     wall_of(shell, 2, &[])
+}
+
+fn wall_three_rows(shell: Shell) -> String {
+    wall_of(
+        shell,
+        3,
+        &["Long bench: do not print through the second developer."],
+    )
 }
 
 fn wall_bare(shell: Shell) -> String {
@@ -267,4 +276,23 @@ fn pin(shell: Shell) -> String {
         problems: Problems::none(),
     };
     page.render().unwrap()
+}
+
+#[test]
+fn lines_share_a_row_of_no_more_than_four_trays() {
+    let lines = |counts: &[usize]| {
+        let line = |count: &usize| {
+            let mut line = full_line();
+            line.trays.truncate(*count);
+            line
+        };
+        let rows = WallPage::in_rows(counts.iter().map(line).collect());
+        let of_row = |row: Vec<_>| row.len();
+        rows.into_iter().map(of_row).collect::<Vec<_>>()
+    };
+    assert_eq!(lines(&[]), Vec::<usize>::new());
+    assert_eq!(lines(&[3, 1, 2]), [2, 1]);
+    assert_eq!(lines(&[2, 3, 1]), [1, 2]);
+    assert_eq!(lines(&[5, 1]), [1, 1]);
+    assert_eq!(lines(&[0, 3, 1]), [2, 1]);
 }

@@ -211,6 +211,39 @@ fn of_two_who_type_one_code_one_pairs_it() {
     });
 }
 
+/// The screen asks for another code while its first one is typed: either the typing
+/// was too late, or it is a screen and stays one.
+#[test]
+fn a_code_that_is_typed_while_the_screen_asks_for_another_is_not_lost() {
+    scenario(async |stage| {
+        let app = &stage.installation.app;
+        for round in 0..8 {
+            let (mut wall, code) = showing(&stage).await;
+            let permit = stage.permit::<KeepScreens>(&stage.cast.steward).await;
+            let (permit, name) = (permit.unwrap(), format!("Wall {round}"));
+            let new = screen(&code, "board", &name);
+            let typing = pair(app, &permit, new_key(), new);
+            let mut asking = wall.clone();
+            let (typed, asked) = tokio::join!(typing, asking.post("/screen/code", &[]));
+            asked.expect(303);
+            let now = look(&mut asking, "/screen").await;
+            match typed {
+                Ok(_) => assert_eq!(state(&now), "board"),
+                Err(_) => {
+                    assert_ne!(now.page().first(".code").unwrap(), code);
+                    assert!(
+                        look(&mut wall, "/screen")
+                            .await
+                            .page()
+                            .first(".code")
+                            .is_none()
+                    );
+                }
+            }
+        }
+    });
+}
+
 #[test]
 fn ending_a_pairing_takes_effect_with_the_next_request_everywhere() {
     scenario(async |stage| {

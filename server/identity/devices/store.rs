@@ -72,12 +72,21 @@ pub(super) async fn seen(
     Ok(())
 }
 
-/// Forgets a browser that waited, or whose screen's pairing has ended.
-pub(super) async fn forget(tx: &mut InstallationTx, secret_hash: &[u8]) -> Result<()> {
-    sqlx::query!("delete from pairing where secret_hash = $1", secret_hash)
-        .execute(tx.db())
-        .await?;
-    Ok(())
+/// Forgets a browser that waits; whether it is no screen by now.
+pub(super) async fn forget(tx: &mut InstallationTx, secret_hash: &[u8]) -> Result<bool> {
+    sqlx::query!(
+        "delete from pairing where secret_hash = $1 and screen_id is null",
+        secret_hash
+    )
+    .execute(tx.db())
+    .await?;
+    let is_screen = sqlx::query_scalar!(
+        r#"select exists (select from pairing where secret_hash = $1) as "is_screen!""#,
+        secret_hash
+    )
+    .fetch_one(tx.db())
+    .await?;
+    Ok(!is_screen)
 }
 
 pub(super) async fn wait(
