@@ -7,9 +7,8 @@ use axum::http::{HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Response};
 
 use super::views::CodePage;
-use super::wall;
+use super::wall::{self, Kept};
 use crate::app::App;
-use crate::board::Kept;
 use crate::error::Result;
 use crate::identity::Client;
 use crate::identity::devices::{self, Device, Pairing, screen_cookie, screen_secret};

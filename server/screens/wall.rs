@@ -18,16 +18,13 @@ use uuid::Uuid;
 use super::views::{DoorPage, TrayAtDoor, WallPage};
 use crate::app::App;
 use crate::arrivals::views::WhoIsHere;
-use crate::arrivals::{self, Presence};
 use crate::bench::Step;
-use crate::board::{self, BenchNow, Kept, bench_now};
+use crate::board::Ground;
 use crate::clock::micros;
 use crate::database::Scope;
 use crate::error::{Error, Result};
 use crate::identity::devices::{DeviceKind, DeviceRoom};
 use crate::logbook::{self, Head};
-use crate::outages::{self, Outage};
-use crate::rooms::{self, Settings};
 use crate::web::around;
 use crate::web::dates::Zone;
 use crate::web::drawing::VerdictWord;
@@ -39,6 +36,17 @@ type Variant = (Uuid, DeviceKind, Display);
 
 /// More than this are not remembered.
 const MOST: usize = 1_000;
+
+/// A screen's page as it was drawn.
+#[derive(Clone, Debug)]
+pub struct Kept {
+    /// The page as it is sent.
+    pub body: Bytes,
+    /// Names the build, the entry, the kind, the display and the next change.
+    pub etag: String,
+    seq: i64,
+    good_until: OffsetDateTime,
+}
 
 /// What this instance keeps for screens.
 #[derive(Debug, Default)]
@@ -87,9 +95,9 @@ pub async fn kept(
     if let Some(kept) = app.walls().find(variant, head.seq, now) {
         return Ok(kept);
     }
-    let ground = Ground::read(app, scope, now).await?;
-    let page = ground.draw(shell(app, room, display, &ground)?, kind)?;
-    let good_until = board::good_until(&ground.bench, &ground.present, now);
+    let ground = Ground::read(app, room.id).await?;
+    let page = draw(&ground, shell(app, room, display, &ground)?, kind)?;
+    let good_until = ground.good_until();
     let kept = Kept {
         body: Bytes::from(page),
         etag: etag(&ground.head, variant, good_until),
@@ -131,76 +139,44 @@ pub(super) fn of_room(app: &App, room: &DeviceRoom, display: Display) -> Shell {
     }
 }
 
-/// Everything both pages stand on.
-struct Ground {
-    head: Head,
-    settings: Settings,
-    bench: BenchNow,
-    off: Vec<Outage>,
-    present: Vec<Presence>,
-    now: OffsetDateTime,
+fn draw(ground: &Ground, shell: Shell, kind: DeviceKind) -> Result<String> {
+    let zone = ground.settings.time_zone()?;
+    let page = match kind {
+        DeviceKind::Board => wall(ground, shell, &zone).render(),
+        DeviceKind::Door => door(ground, shell, &zone).render(),
+    };
+    page.map_err(|cause| Error::Internal(cause.into()))
 }
 
-impl Ground {
-    async fn read(app: &App, scope: Scope, now: OffsetDateTime) -> Result<Self> {
-        app.database()
-            .reading(scope, move |tx| {
-                Box::pin(async move {
-                    let settings = rooms::settings(tx).await?;
-                    Ok(Self {
-                        head: logbook::head(tx).await?,
-                        bench: bench_now(tx, now, &settings).await?,
-                        off: outages::open(tx).await?,
-                        present: arrivals::present(tx, now).await?,
-                        settings,
-                        now,
-                    })
-                })
-            })
-            .await
+fn wall(ground: &Ground, shell: Shell, zone: &Zone) -> WallPage {
+    WallPage {
+        shell,
+        zone: ground.settings.zone.clone(),
+        as_of: zone.clock_and_weekday(ground.now),
+        notices: ground.notices(),
+        rows: WallPage::in_rows(ground.lines(zone)),
+        here: WhoIsHere::of(&ground.present, &ground.settings, zone),
     }
+}
 
-    fn draw(&self, shell: Shell, kind: DeviceKind) -> Result<String> {
-        let zone = self.settings.time_zone()?;
-        let page = match kind {
-            DeviceKind::Board => self.wall(shell, &zone).render(),
-            DeviceKind::Door => self.door(shell, &zone).render(),
-        };
-        page.map_err(|cause| Error::Internal(cause.into()))
-    }
-
-    fn wall(&self, shell: Shell, zone: &Zone) -> WallPage {
-        let lines = self.bench.lines.iter();
-        let lines = lines.map(|line| board::line_on_board(line, &self.settings, zone, self.now));
-        WallPage {
-            shell,
-            zone: self.settings.zone.clone(),
-            as_of: zone.clock_and_weekday(self.now),
-            notices: board::notices(&self.bench.lines),
-            rows: WallPage::in_rows(lines.collect()),
-            here: WhoIsHere::of(&self.present, &self.settings, zone),
-        }
-    }
-
-    /// The door lists nobody: it says how many places are taken.
-    fn door(&self, shell: Shell, zone: &Zone) -> DoorPage {
-        let here = WhoIsHere::of(&self.present, &self.settings, zone);
-        let trays = self.bench.lines.iter().flat_map(|line| {
-            line.trays.iter().map(|each| TrayAtDoor {
-                line: line.line.name.clone(),
-                name: each.tray.name.clone(),
-                is_wash: each.tray.step == Step::Wash,
-                word: VerdictWord {
-                    standing: verdicts::standing(each.judgement.verdict),
-                },
-            })
-        });
-        DoorPage {
-            shell,
-            zone: self.settings.zone.clone(),
-            taken: here.people.len(),
-            places: here.places,
-            trays: trays.collect(),
-        }
+/// The door lists nobody: it says how many places are taken.
+fn door(ground: &Ground, shell: Shell, zone: &Zone) -> DoorPage {
+    let here = WhoIsHere::of(&ground.present, &ground.settings, zone);
+    let trays = ground.bench.lines.iter().flat_map(|line| {
+        line.trays.iter().map(|each| TrayAtDoor {
+            line: line.line.name.clone(),
+            name: each.tray.name.clone(),
+            is_wash: each.tray.step == Step::Wash,
+            word: VerdictWord {
+                standing: verdicts::standing(each.judgement.verdict),
+            },
+        })
+    });
+    DoorPage {
+        shell,
+        zone: ground.settings.zone.clone(),
+        taken: here.people.len(),
+        places: here.places,
+        trays: trays.collect(),
     }
 }

@@ -7,7 +7,7 @@ use std::collections::HashMap;
 
 use regex::Regex;
 
-const SHEETS: [&str; 5] = [
+const SHEETS: [&str; 6] = [
     include_str!("../../static/wetside.css"),
     include_str!("../../static/bench.css"),
     include_str!("../../static/desk.css"),
