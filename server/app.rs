@@ -12,6 +12,7 @@ use crate::identity::sessions::Sessions;
 use crate::kinds::KINDS;
 use crate::logbook::vault::Vault;
 use crate::logbook::{Head, Recording, Scribes};
+use crate::screens::Walls;
 use crate::web::around::Memory;
 
 /// The program, running. Cheap to clone.
@@ -31,6 +32,7 @@ struct Parts {
     owner: OnceLock<Owner>,
     key_file: OnceLock<PathBuf>,
     boards: Arc<Boards>,
+    walls: Walls,
     around: Memory,
     entrance: Entrance,
 }
@@ -91,6 +93,7 @@ impl App {
                 owner: OnceLock::new(),
                 key_file: OnceLock::new(),
                 boards,
+                walls: Walls::default(),
                 around: Memory::default(),
                 entrance,
             }),
@@ -173,6 +176,12 @@ impl App {
     #[must_use]
     pub fn boards(&self) -> &Boards {
         &self.parts.boards
+    }
+
+    /// What this instance keeps for the rooms' screens.
+    #[must_use]
+    pub fn walls(&self) -> &Walls {
+        &self.parts.walls
     }
 
     /// What stands at the door.

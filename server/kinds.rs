@@ -2,7 +2,8 @@
 
 use crate::logbook::Kind;
 use crate::{
-    arrivals, bench, handover, lamps, members, mixes, outages, papers, products, rooms, sheets,
+    arrivals, bench, handover, lamps, members, mixes, outages, papers, products, rooms, screens,
+    sheets,
 };
 
 /// The table of kinds.
@@ -54,6 +55,11 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<arrivals::Arrived>(),
     Kind::of::<arrivals::Left>(),
     Kind::of::<arrivals::NotConfirmedLeft>(),
+    Kind::of::<screens::ScreenPaired>(),
+    Kind::of::<screens::ScreenRenamed>(),
+    Kind::of::<screens::ScreenEnded>(),
+    Kind::of::<screens::PinSet>(),
+    Kind::of::<screens::PinRemoved>(),
     Kind::of::<handover::HandoverOpened>(),
     Kind::of::<handover::HandedOver>(),
     Kind::of::<handover::HandoverWithdrawn>(),

@@ -70,6 +70,8 @@ pub mod rooms;
 /// Every route.
 /// The whole router, and what is listed of each route.
 pub mod router;
+/// Screens of the room that are no person's: on the wall and at the door.
+pub mod screens;
 /// Notes of sheets, and what they used up.
 pub mod sheets;
 /// What a new room starts with.

@@ -267,6 +267,19 @@ pub enum Problem {
     /// That presence has ended.
     LeftAlready,
 
+    /// No screen shows that code now.
+    CodeUnknown,
+    /// Not six digits.
+    NotAPin,
+    /// Among the first six digits that anyone tries.
+    PinEasy,
+    /// Number or PIN is wrong, or the person may not come in now.
+    DoorFailed,
+    /// Too many wrong PINs at that number, at that door.
+    DoorSleeps,
+    /// The person's role does not do that.
+    OtherRole,
+
     /// The last steward of a room cannot leave, be suspended or be demoted.
     LastSteward,
     /// A steward does not do this to themself.

@@ -144,6 +144,9 @@ rights! {
     MakeResetLink "make_reset_link" Own [Steward] "Make a link for a new password, where that is allowed.";
     SeeHandover "see_handover" Read [Steward] "See what one steward hands over to another.";
     HandOver "hand_over" Keep [Steward] "Hand the room over to another steward, confirm that, or take it back.";
+    SeeScreens "see_screens" Read [Steward] "See the room's paired screens.";
+    KeepScreens "keep_screens" Keep [Steward] "Pair a screen, rename it, and end its pairing.";
+    KeepPin "keep_pin" Own [Member Trained Steward Treasurer] "Set one's own PIN for the door, and take it away.";
     SeeRoom "see_room" Read [Member Trained Steward Treasurer] "See the room's settings.";
     KeepRoom "keep_room" Keep [Steward] "Change the room's settings.";
 }

@@ -23,7 +23,7 @@ use crate::rights::{Right, Row};
 use crate::web::{assets, display, error_pages, guards, health, journal, offline};
 use crate::{
     api, arrivals, bench, bench_sheet, board, book, emergency, handover, identity, labels, lamps,
-    members, mixes, notices, outages, papers, products, rooms, sheets, trays,
+    members, mixes, notices, outages, papers, products, rooms, screens, sheets, trays,
 };
 
 const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
@@ -195,6 +195,7 @@ pub fn pages() -> Pages {
         .and(outages::pages())
         .and(lamps::pages())
         .and(arrivals::pages())
+        .and(screens::pages())
         .and(handover::pages())
 }
 

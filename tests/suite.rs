@@ -33,6 +33,7 @@ mod outages;
 mod pages;
 mod races;
 mod reference;
+mod screens;
 mod style;
 mod testing;
 mod upgrades;

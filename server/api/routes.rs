@@ -3,7 +3,7 @@
 use super::Route;
 use crate::{
     arrivals, bench, board, book, handover, lamps, members, mixes, outages, papers, products,
-    rooms, sheets,
+    rooms, screens, sheets,
 };
 
 /// Every route.
@@ -23,6 +23,7 @@ pub fn all() -> Vec<Route> {
         outages::api(),
         lamps::api(),
         arrivals::api(),
+        screens::api(),
         handover::api(),
         book::api(),
         vec![document],

@@ -18,6 +18,6 @@ pub mod views;
 pub use actions::close_forgotten;
 pub use api::api;
 pub use entries::{Arrived, Left, NotConfirmedLeft};
-pub use pages::{open_baths, pages};
+pub use pages::{cautions_now, open_baths, pages};
 pub use rule::over_at;
 pub use store::{Presence, present};

@@ -106,6 +106,14 @@ fn open_of(baths: &Baths, settings: &Settings) -> Vec<OpenTray> {
     .collect()
 }
 
+/// What each product in the trays now asks for.
+///
+/// # Errors
+/// The database's.
+pub async fn cautions_now(tx: &mut RoomTx) -> Result<Vec<String>> {
+    Ok(cautions(&baths(tx).await?))
+}
+
 /// What each product in the trays asks for, once.
 fn cautions(baths: &Baths) -> Vec<String> {
     let mut cautions: Vec<String> = Vec::new();

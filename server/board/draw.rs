@@ -82,18 +82,28 @@ pub struct Drawn {
 
 /// What a room's boards are drawn from.
 #[derive(Debug)]
-pub(super) struct Ground {
-    now: OffsetDateTime,
-    head: Head,
-    settings: Settings,
-    bench: BenchNow,
-    off: Vec<Outage>,
-    present: Vec<Presence>,
+pub struct Ground {
+    /// When it was read.
+    pub now: OffsetDateTime,
+    /// Where the room's book ended.
+    pub head: Head,
+    /// The room's settings.
+    pub settings: Settings,
+    /// Lines, trays and bottles.
+    pub bench: BenchNow,
+    /// What is off.
+    pub off: Vec<Outage>,
+    /// Who is in the room.
+    pub present: Vec<Presence>,
     lamps: Due,
 }
 
 impl Ground {
-    pub(super) async fn read(app: &App, room: Uuid) -> Result<Self> {
+    /// Reads a room as it is now.
+    ///
+    /// # Errors
+    /// That the database is away.
+    pub async fn read(app: &App, room: Uuid) -> Result<Self> {
         let now = app.clock().now();
         let scope = Scope { room, person: None };
         app.database()
@@ -121,7 +131,7 @@ impl Ground {
 
     pub(super) fn draw(&self, app: &App, variant: &Variant) -> Result<Drawn> {
         let zone = self.settings.time_zone()?;
-        let good_until = good_until(&self.bench, &self.present, &self.lamps, self.now);
+        let good_until = self.good_until();
         let view = self.view(app, variant, &zone);
         let page = view
             .render()
@@ -138,7 +148,7 @@ impl Ground {
     }
 
     fn view(&self, app: &App, variant: &Variant, zone: &Zone) -> BoardPage {
-        let (settings, bench, now) = (&self.settings, &self.bench, self.now);
+        let (settings, now) = (&self.settings, self.now);
         let may = |row: rights::Row| row.roles.contains(&variant.role);
         // The page is kept for others: nothing of one request's query stays in it.
         let here = format!("/rooms/{}/board", variant.slug);
@@ -147,8 +157,7 @@ impl Ground {
             name: settings.name.clone(),
         };
         let frame = Frame::kept(app, here, variant.display);
-        let lines = bench.lines.iter();
-        let bottles = bench.bottles.iter();
+        let bottles = self.bench.bottles.iter();
         BoardPage {
             shell: Shell {
                 place: Some(Place::Board),
@@ -159,10 +168,8 @@ impl Ground {
             as_of: zone.clock_and_weekday(now),
             at: event_id(&self.head),
             drawn_us: micros(now),
-            notices: notices(&bench.lines, &self.lamps),
-            lines: lines
-                .map(|line| line_on_board(line, settings, zone, now))
-                .collect(),
+            notices: self.notices(),
+            lines: self.lines(zone),
             bottles: bottles
                 .map(|each| bottle_on_board(each, settings, zone, now))
                 .collect(),
@@ -171,6 +178,55 @@ impl Ground {
             may_mix: may(rights::Mix::ROW),
             may_set_up: may(rights::KeepBench::ROW),
         }
+    }
+
+    /// The next moment at which a verdict changes, a rule has moved by a twentieth of
+    /// a life, somebody is taken for gone, or a fog test is overdue.
+    #[must_use]
+    pub fn good_until(&self) -> OffsetDateTime {
+        let now = self.now;
+        let trays = self.bench.lines.iter().flat_map(|line| &line.trays);
+        let of_trays = trays.flat_map(|each| {
+            let moves = each.mix.as_ref().map(|mix| {
+                let twentieth = Duration::seconds((mix.life_s / 20).max(1));
+                now + twentieth
+            });
+            [changes_at(&each.judgement), moves]
+        });
+        let of_bottles = self.bench.bottles.iter().flat_map(|each| {
+            // What the list says of a bottle's life changes when that is over.
+            let over = each.mix.life_ends().filter(|ends| *ends > now);
+            [changes_at(&each.judgement), over]
+        });
+        let of_people = self.present.iter().map(|presence| Some(presence.over_at));
+        let of_bench = of_trays.chain(of_bottles);
+        let moments = of_bench.chain(of_people).chain([self.lamps.changes_at]);
+        let a_day = now + Duration::days(1);
+        moments.flatten().fold(a_day, OffsetDateTime::min)
+    }
+
+    /// What everyone in the room should know: which trays not to print through, and which
+    /// lamps to keep paper from.
+    #[must_use]
+    pub fn notices(&self) -> Vec<String> {
+        let lines = self.bench.lines.iter();
+        lines
+            .flat_map(|line| line.trays.iter().map(move |tray| (line, tray)))
+            .filter(|(_, each)| {
+                matches!(each.judgement.verdict, Verdict::Replace | Verdict::Unknown)
+            })
+            .map(|(line, each)| verdicts::do_not_use(&line.line.name, &each.tray.name))
+            .chain(self.lamps.sentences.iter().cloned())
+            .collect()
+    }
+
+    /// Each line in words and drawings.
+    #[must_use]
+    pub fn lines(&self, zone: &Zone) -> Vec<LineOnBoard> {
+        let lines = self.bench.lines.iter();
+        lines
+            .map(|line| line_on_board(line, &self.settings, zone, self.now))
+            .collect()
     }
 }
 
@@ -201,48 +257,8 @@ fn etag(head: &Head, variant: &Variant, good_until: OffsetDateTime) -> String {
     format!("\"{BUILD}-{head}-{role}-{display}-{until}\"")
 }
 
-/// The next moment at which a verdict changes, a rule has moved by a twentieth of
-/// a life, somebody is taken for gone, or a fog test is overdue.
-fn good_until(
-    bench: &BenchNow,
-    present: &[Presence],
-    lamps: &Due,
-    now: OffsetDateTime,
-) -> OffsetDateTime {
-    let trays = bench.lines.iter().flat_map(|line| &line.trays);
-    let of_trays = trays.flat_map(|each| {
-        let moves = each.mix.as_ref().map(|mix| {
-            let twentieth = Duration::seconds((mix.life_s / 20).max(1));
-            now + twentieth
-        });
-        [changes_at(&each.judgement), moves]
-    });
-    let of_bottles = bench.bottles.iter().flat_map(|each| {
-        // What the list says of a bottle's life changes when that is over.
-        let over = each.mix.life_ends().filter(|ends| *ends > now);
-        [changes_at(&each.judgement), over]
-    });
-    let of_people = present.iter().map(|presence| Some(presence.over_at));
-    let of_bench = of_trays.chain(of_bottles);
-    let moments = of_bench.chain(of_people).chain([lamps.changes_at]);
-    let a_day = now + Duration::days(1);
-    moments.flatten().fold(a_day, OffsetDateTime::min)
-}
-
 fn changes_at(judgement: &Judgement) -> Option<OffsetDateTime> {
     judgement.changes_at.map(|(at, _)| moment(at.get()))
-}
-
-/// What everyone in the room should know: which trays not to print through, and which
-/// lamps to keep paper from.
-fn notices(lines: &[LineNow], lamps: &Due) -> Vec<String> {
-    lines
-        .iter()
-        .flat_map(|line| line.trays.iter().map(move |tray| (line, tray)))
-        .filter(|(_, each)| matches!(each.judgement.verdict, Verdict::Replace | Verdict::Unknown))
-        .map(|(line, each)| verdicts::do_not_use(&line.line.name, &each.tray.name))
-        .chain(lamps.sentences.iter().cloned())
-        .collect()
 }
 
 fn line_on_board(

@@ -24,7 +24,7 @@ use crate::router::Pages;
 
 pub use api::api;
 pub use cache::{Boards, look, watch};
-pub use draw::{Drawn, Variant};
+pub use draw::{Drawn, Ground, Variant};
 pub use figures::{Figures, figures, life_ends, life_rule, life_used_ppb, ppb, rules, shape};
 pub use state::{BenchNow, BottleNow, LineNow, TrayNow, bench_now, lines_now, tray_now};
 

@@ -26,6 +26,8 @@ pub(super) const NOUNS: &[&str] = &[
     "lamp",
     "fog_test",
     "handover",
+    "presence",
+    "screen",
 ];
 
 impl BookFilter {

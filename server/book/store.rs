@@ -269,6 +269,8 @@ pub(super) async fn names(tx: &mut RoomTx, ids: &[Uuid]) -> Result<Vec<(Uuid, St
             join product p on p.room_id = s.room_id and p.id = s.product_id
             where s.room_id = $1 and s.id = any($2)
             union all
+            select id, name from screen where room_id = $1 and id = any($2)
+            union all
             select id, name from sheet_size where room_id = $1 and id = any($2)
             union all
             select id, name from paper_class where room_id = $1 and id = any($2)

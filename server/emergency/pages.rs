@@ -9,6 +9,7 @@ use super::views::{EmergencyPage, Precaution, RoomHelp};
 use crate::app::App;
 use crate::database::{RoomTx, Scope};
 use crate::error::{Error, Result};
+use crate::identity::devices::MayBeScreen;
 use crate::outages;
 use crate::rooms::{self, Settings};
 use crate::web::around;
@@ -20,9 +21,12 @@ use crate::web::shell::{Off, RoomName, Shell};
 ///
 /// # Errors
 /// A fault of the template.
-pub async fn for_everyone(frame: Frame) -> Result<Response> {
+pub async fn for_everyone(MayBeScreen(on_screen): MayBeScreen, frame: Frame) -> Result<Response> {
     page(&EmergencyPage {
-        shell: frame.shell(),
+        shell: Shell {
+            on_screen,
+            ..frame.shell()
+        },
         room: None,
         precautions: Vec::new(),
     })
@@ -35,6 +39,7 @@ pub async fn for_everyone(frame: Frame) -> Result<Response> {
 /// A fault of the template.
 pub async fn of_room(
     State(app): State<App>,
+    MayBeScreen(on_screen): MayBeScreen,
     frame: Frame,
     Path(slug): Path<String>,
 ) -> Result<Response> {
@@ -43,6 +48,7 @@ pub async fn of_room(
             shell: Shell {
                 room: Some(found.name),
                 off: found.off,
+                on_screen,
                 ..frame.shell()
             },
             room: Some(found.help),
@@ -50,7 +56,7 @@ pub async fn of_room(
         }),
         Err(cause) => {
             tracing::warn!(%cause, "the emergency page was shown without its room");
-            for_everyone(frame).await
+            for_everyone(MayBeScreen(on_screen), frame).await
         }
     }
 }

@@ -26,6 +26,7 @@ use crate::outages::{self, Outage};
 use crate::products::{self, Product};
 use crate::rights::Role;
 use crate::rooms::{self, Settings};
+use crate::screens::{self, Screen};
 use crate::web::dates::Zone;
 use crate::web::messages::handover as words;
 use crate::web::messages::verdicts;
@@ -40,6 +41,7 @@ pub(super) struct Ground {
     lamps: Vec<LampNow>,
     links: Vec<OpenLink>,
     tokens: Vec<GoodToken>,
+    screens: Vec<Screen>,
     pub(super) members: Vec<Member>,
     sealed: Option<Checkpoint>,
     verified: Option<Verified>,
@@ -62,6 +64,7 @@ impl Ground {
             lamps: lamps::lamps_now(tx, &zone, now).await?,
             links: links::open_in(tx, now).await?,
             tokens: tokens::good_in(tx, now).await?,
+            screens: screens::paired(tx).await?,
             members: everyone(tx).await?,
             sealed,
             verified: last_verified(tx).await?,
@@ -127,6 +130,7 @@ const PARTS: &[(&str, Lines)] = &[
     (words::PEOPLE, people),
     (words::LINKS, open_links),
     (words::TOKENS, good_tokens),
+    (words::SCREENS, paired_screens),
     (words::BOOK, the_book),
 ];
 
@@ -260,6 +264,17 @@ fn good_tokens(ground: &Ground) -> Vec<String> {
         .map(|token| {
             let until = ground.day_and_time(token.expires_at);
             words::token(&token.name, &token.person_name, &token.scopes, &until)
+        })
+        .collect()
+}
+
+/// Screens of the room that are no person's.
+fn paired_screens(ground: &Ground) -> Vec<String> {
+    let screens = ground.screens.iter();
+    screens
+        .map(|screen| {
+            let paired = ground.day_and_time(screen.paired_at);
+            words::screen(&screen.name, screen.kind.as_str(), &paired)
         })
         .collect()
 }

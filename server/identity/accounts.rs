@@ -367,6 +367,15 @@ pub async fn change_password(
     Ok(logged_in)
 }
 
+/// Asks for somebody's password again, before what only they may do.
+///
+/// # Errors
+/// A wrong one; too many tries at it.
+pub async fn confirm(app: &App, person: Uuid, typed: &str) -> Result<()> {
+    let (account, _) = account_of(app, person).await?;
+    check_present(app, person, &account.password_hash, typed).await
+}
+
 /// Whether what was typed is the password a person has now; a few tries only.
 async fn check_present(app: &App, person: Uuid, hash: &str, typed: &str) -> Result<()> {
     let tries = Tries::again(&app.entrance().limits, person);

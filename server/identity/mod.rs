@@ -9,6 +9,7 @@
 pub mod accounts;
 mod cache;
 pub mod client;
+pub mod devices;
 mod easy;
 mod entrance;
 mod lasting;
@@ -18,6 +19,7 @@ pub mod names;
 pub mod pages;
 pub mod passwords;
 mod permit;
+pub mod pins;
 pub mod secret;
 pub mod sessions;
 mod store;
@@ -31,5 +33,5 @@ pub use client::Client;
 pub use entrance::Entrance;
 pub use lasting::Lasting;
 
-pub use permit::{Membership, Permit, Person, Skin, permit_for};
+pub use permit::{AtDoor, Membership, Permit, Person, Skin, Visitor, permit_for};
 pub use store::person_name;

@@ -13,7 +13,7 @@ use crate::app::App;
 use crate::database::Scope;
 use crate::error::{Error, Result};
 use crate::logbook::{Asked, Author, Book, Done, Grouped, Key};
-use crate::rights::{Right, Role};
+use crate::rights::{Arrive, NoteSheets, Right, Role, TestMix};
 
 /// Which of the two skins a request came through; each router says its own.
 #[derive(Clone, Copy, Debug, Eq, PartialEq)]
@@ -59,6 +59,7 @@ pub struct Membership {
 pub struct Permit<R> {
     person: Person,
     membership: Membership,
+    screen: Option<Uuid>,
     right: PhantomData<R>,
 }
 
@@ -70,6 +71,7 @@ impl<R: Right> Permit<R> {
         Ok(Self {
             person,
             membership,
+            screen: None,
             right: PhantomData,
         })
     }
@@ -150,7 +152,10 @@ impl<R: Right> Permit<R> {
     }
 
     fn author(&self) -> Author {
-        Author::Member(R::ROW.roles)
+        match self.screen {
+            Some(screen) => Author::AtScreen(R::ROW.roles, screen),
+            None => Author::Member(R::ROW.roles),
+        }
     }
 
     fn asked(&self, key: Key, input: &impl serde::Serialize) -> Result<Asked> {
@@ -173,6 +178,43 @@ impl<R: Right> Permit<R> {
 pub async fn permit_for<R: Right>(app: &App, person: Person, slug: &str) -> Result<Permit<R>> {
     let membership = memberships::find(app, person.id, slug).await?;
     Permit::new(person, membership.ok_or(Error::NotFound)?)
+}
+
+/// What a person may do at a door: these rights and no others.
+pub trait AtDoor: Right {}
+
+impl AtDoor for Arrive {}
+impl AtDoor for NoteSheets {}
+impl AtDoor for TestMix {}
+
+/// Somebody at a door, let in by number and PIN for one act.
+#[derive(Clone, Debug)]
+pub struct Visitor {
+    person: Person,
+    membership: Membership,
+    screen: Uuid,
+}
+
+impl Visitor {
+    pub(super) fn new(person: Person, membership: Membership, screen: Uuid) -> Self {
+        Self {
+            person,
+            membership,
+            screen,
+        }
+    }
+
+    /// Their permit for the act; what it writes names the screen.
+    ///
+    /// # Errors
+    /// [`Error::Forbidden`] for a role without that right.
+    pub fn permit<R: AtDoor>(self) -> Result<Permit<R>> {
+        let permit = Permit::new(self.person, self.membership)?;
+        Ok(Permit {
+            screen: Some(self.screen),
+            ..permit
+        })
+    }
 }
 
 impl FromRequestParts<App> for Person {

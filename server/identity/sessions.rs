@@ -236,7 +236,11 @@ pub fn set_device_cookie(
     cookie_header(address, name, secret.reveal(), DEVICE_KEPT)
 }
 
-fn cookie_header(
+/// The header that sets a cookie bound to this host.
+///
+/// # Errors
+/// A public path that no header can hold.
+pub(super) fn cookie_header(
     address: &PublicAddress,
     name: &str,
     value: &str,

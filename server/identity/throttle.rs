@@ -44,6 +44,14 @@ pub struct Limits {
     pub device: Window,
     /// The present password, typed again by somebody who is logged in.
     pub again: Window,
+    /// Codes that one network's screens ask to show.
+    pub codes: Window,
+    /// Codes that one person types.
+    pub typing: Window,
+    /// One member number at one door, from its last wrong PIN on.
+    pub number: Window,
+    /// One door, all numbers, from the last wrong PIN on.
+    pub door: Window,
 }
 
 impl Limits {
@@ -70,6 +78,22 @@ impl Limits {
             tries: 10,
             length: Duration::minutes(30),
         },
+        codes: Window {
+            tries: 60,
+            length: Duration::minutes(10),
+        },
+        typing: Window {
+            tries: 10,
+            length: Duration::minutes(30),
+        },
+        number: Window {
+            tries: 5,
+            length: Duration::minutes(15),
+        },
+        door: Window {
+            tries: 60,
+            length: Duration::minutes(15),
+        },
     };
 }
 
@@ -79,6 +103,8 @@ struct Counter {
     scope: &'static str,
     subject: Vec<u8>,
     window: Window,
+    /// Whether the time runs from the last try, not from the first.
+    slides: bool,
 }
 
 /// The counters that one try moves.
@@ -109,6 +135,31 @@ impl Tries {
         Self(vec![counter("again", limits.again, &[person.as_bytes()])])
     }
 
+    /// A code that a network's screen asks to show.
+    pub(super) fn at_codes(limits: &Limits, network: &[u8; 16]) -> Self {
+        Self(vec![counter("codes", limits.codes, &[network])])
+    }
+
+    /// A code that somebody types.
+    pub(super) fn at_typing(limits: &Limits, person: Uuid) -> Self {
+        Self(vec![counter("typing", limits.typing, &[person.as_bytes()])])
+    }
+
+    /// A PIN at a door.
+    pub(super) fn at_door(limits: &Limits, screen: Uuid, number: &str) -> Self {
+        let number = counter(
+            "number",
+            limits.number,
+            &[screen.as_bytes(), number.as_bytes()],
+        );
+        let door = counter("door", limits.door, &[screen.as_bytes()]);
+        let sliding = |counter| Counter {
+            slides: true,
+            ..counter
+        };
+        Self(vec![sliding(number), sliding(door)])
+    }
+
     /// Counts the try, or refuses it: then the transaction must not be committed.
     pub(super) async fn count(&self, tx: &mut InstallationTx, now: OffsetDateTime) -> Result<()> {
         for counter in &self.0 {
@@ -116,8 +167,9 @@ impl Tries {
                 scope,
                 subject,
                 window,
+                slides,
             } = counter;
-            if !store::count(tx, scope, subject, *window, now).await? {
+            if !store::count(tx, (scope, subject), (*window, *slides), now).await? {
                 return Err(Error::TooMany(window.length.unsigned_abs()));
             }
         }
@@ -149,5 +201,6 @@ fn counter(scope: &'static str, window: Window, parts: &[&[u8]]) -> Counter {
         scope,
         subject: hasher.finalize().to_vec(),
         window,
+        slides: false,
     }
 }

@@ -6,6 +6,7 @@ use uuid::Uuid;
 use super::{Claim, Job};
 use crate::database::{InstallationTx, RoomTx};
 use crate::error::{Error, Result};
+use crate::identity::devices::GOOD_FOR;
 use crate::identity::sessions::DEVICE_KEPT;
 
 fn kinds(of_rooms: bool) -> Vec<String> {
@@ -192,6 +193,13 @@ pub(super) async fn expire(tx: &mut RoomTx, now: OffsetDateTime) -> Result<(u64,
     sqlx::query!(
         "delete from known_device where seen_at <= $1",
         now - DEVICE_KEPT
+    )
+    .execute(tx.db())
+    .await?;
+    // Nobody types a code that old any more.
+    sqlx::query!(
+        "delete from pairing where screen_id is null and shown_at <= $1",
+        now - GOOD_FOR
     )
     .execute(tx.db())
     .await?;

@@ -22,14 +22,32 @@ use crate::rights::Role;
 pub enum Author {
     /// A member of the room with one of these roles, neither suspended nor gone.
     Member(&'static [Role]),
+    /// Such a member, by number and PIN at this paired screen.
+    AtScreen(&'static [Role], Uuid),
     /// The program itself, or somebody who is only becoming a member.
     Unchecked,
 }
 
 impl Author {
+    /// The roles of which the writer must have one, where that is checked.
+    const fn wanted(self) -> Option<&'static [Role]> {
+        match self {
+            Self::Member(roles) | Self::AtScreen(roles, _) => Some(roles),
+            Self::Unchecked => None,
+        }
+    }
+
+    /// The screen that it is written through.
+    pub(super) const fn screen(self) -> Option<Uuid> {
+        match self {
+            Self::AtScreen(_, screen) => Some(screen),
+            Self::Member(_) | Self::Unchecked => None,
+        }
+    }
+
     /// Whether the writer still is that.
     fn recheck(self, asking: &store::Asking) -> Result<()> {
-        let Self::Member(wanted) = self else {
+        let Some(wanted) = self.wanted() else {
             return Ok(());
         };
         let role = asking.role.as_deref().ok_or(Error::NotFound)?;

@@ -5,7 +5,7 @@ use time::OffsetDateTime;
 use uuid::Uuid;
 
 use super::chain::{self, Link};
-use super::entry::{About, Entry, Kinds, Placed, Written};
+use super::entry::{About, Entry, Kinds, Placed, THROUGH, Written};
 use super::store;
 use crate::clock::{Clock, micros};
 use crate::database::RoomTx;
@@ -95,6 +95,20 @@ impl Draft {
     pub fn about(&self) -> &[About] {
         &self.about
     }
+
+    /// Lets the entry say through which screen it was written, behind what it says
+    /// itself.
+    #[must_use]
+    pub(super) fn through(mut self, screen: Option<Uuid>) -> Self {
+        let Some(screen) = screen else { return self };
+        if self.payload.pop() == Some(b'}') {
+            let said = format!(",\"{THROUGH}\":\"{screen}\"}}");
+            self.payload.extend_from_slice(said.as_bytes());
+            self.about.push(About::new("screen", screen));
+            self.about.sort_unstable();
+        }
+        self
+    }
 }
 
 /// An open book. Holding one means holding the lock on the room's head.
@@ -105,6 +119,7 @@ pub struct Book<'t> {
     head: Head,
     now: OffsetDateTime,
     asked: Asked,
+    screen: Option<Uuid>,
     first: Option<(i64, Vec<About>)>,
     ids: u32,
 }
@@ -136,6 +151,7 @@ impl<'t> Book<'t> {
             head,
             now,
             asked,
+            screen: None,
             first: None,
             ids: 0,
         })
@@ -199,6 +215,11 @@ impl<'t> Book<'t> {
         uuid::Builder::from_unix_timestamp_millis(millis, &random).into_uuid()
     }
 
+    /// What is written from here on is written through this screen.
+    pub(super) fn through(&mut self, screen: Option<Uuid>) {
+        self.screen = screen;
+    }
+
     /// The last entry's place.
     #[must_use]
     pub fn head(&self) -> Head {
@@ -233,7 +254,7 @@ impl<'t> Book<'t> {
             ..self.asked
         };
         let draft = Draft::new(asked, happened_at, entry)?;
-        self.write(vec![draft]).await
+        self.write(vec![draft.through(self.screen)]).await
     }
 
     /// Writes entries of one kind in order and moves the head; answers the first

@@ -4,8 +4,8 @@
 use std::future::Future;
 
 use futures_util::future::BoxFuture;
-use serde::Serialize;
 use serde::de::DeserializeOwned;
+use serde::{Deserialize, Serialize};
 use time::OffsetDateTime;
 use uuid::Uuid;
 
@@ -126,8 +126,27 @@ impl Kind {
 /// All kinds of entry the program writes.
 pub type Kinds = &'static [Kind];
 
+/// The field that names the screen an entry was written through. It stands behind
+/// what the entry says itself, and only where there was one.
+pub(super) const THROUGH: &str = "through_screen_id";
+
+#[derive(Deserialize)]
+struct Through {
+    through_screen_id: Option<Uuid>,
+}
+
+/// The screen that an entry with this text was written through.
+#[must_use]
+pub fn through_screen(payload: &[u8]) -> Option<Uuid> {
+    let through: Through = serde_json::from_slice(payload).ok()?;
+    through.through_screen_id
+}
+
 fn about<E: Entry>(payload: &[u8]) -> Result<Vec<About>> {
-    Ok(serde_json::from_slice::<E>(payload)?.about())
+    let mut about = serde_json::from_slice::<E>(payload)?.about();
+    let screen = through_screen(payload);
+    about.extend(screen.map(|screen| About::new("screen", screen)));
+    Ok(about)
 }
 
 fn recheck<E: Entry>(payload: &[u8]) -> Result<Option<String>> {

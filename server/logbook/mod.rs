@@ -37,7 +37,7 @@ pub mod verify_report;
 
 pub use ask::{Author, Composed, Done, Grouped};
 pub use book::{Asked, Book, Draft, Fingerprint, Head, Key, Recording};
-pub use entry::{About, Entry, Kind, Kinds, Placed, SeenBy, Written};
+pub use entry::{About, Entry, Kind, Kinds, Placed, SeenBy, Written, through_screen};
 pub use scribe::{OnCommit, Scribes};
 pub use store::{hash_at, head, heads};
 

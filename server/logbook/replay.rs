@@ -41,6 +41,7 @@ pub const DERIVED: &[&str] = &[
     "lamp",
     "fog_test",
     "presence",
+    "screen",
     "handover",
 ];
 
@@ -55,6 +56,8 @@ pub const NOT_DERIVED: &[(&str, &str)] = &[
     ("fog_test_told", "what stewards were told already"),
     ("notice", "what somebody has read is nobody else's business"),
     ("delivery", "what became of a notice"),
+    ("pairing", "a secret; that a screen was paired is an entry"),
+    ("pin", "a secret; that it was set is an entry"),
     ("token", "a secret; it acts by its person's role"),
 ];
 

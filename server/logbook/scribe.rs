@@ -231,13 +231,14 @@ impl Desk {
         if let Some(settled) = settled.into_iter().next().flatten() {
             return settled.map(|done| (done, book.head()));
         }
+        book.through(author.screen());
         match work {
             Work::Alone(work) => work(&mut book).await?,
             Work::Grouped(group, item) => {
                 let now = book.now();
                 let composed = (group.compose)(book.tx(), now, vec![(asked, item)]).await?;
                 for draft in composed {
-                    book.write(vec![draft?]).await?;
+                    book.write(vec![draft?.through(author.screen())]).await?;
                 }
             }
         }
@@ -308,7 +309,9 @@ impl Desk {
         let mut drafts = Vec::new();
         let mut seq = book.head().seq;
         for (place, draft) in open.into_iter().zip(composed) {
+            let screen = batch[place].author.screen();
             outcomes[place] = Some(draft.map(|draft: Draft| {
+                let draft = draft.through(screen);
                 seq += 1;
                 let done = Done::new(seq, draft.about());
                 drafts.push(draft);

@@ -15,6 +15,7 @@ use crate::clock::micros;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::identity::links::{self, GOOD_FOR, Kind, NewLink};
+use crate::identity::pins;
 use crate::identity::secret::Secret;
 use crate::logbook::{Book, Done, Key};
 use crate::problem::Problem;
@@ -204,7 +205,7 @@ pub async fn restore(
 }
 
 /// Ends a member's access for good: only an invitation brings them back. Their
-/// tokens of the room and the links they made end with it.
+/// tokens of the room, their PIN and the links they made end with it.
 ///
 /// # Errors
 /// Oneself; a member whose access has ended.
@@ -223,6 +224,7 @@ pub async fn end_access(
                 book.append(&AccessEnded { person }).await?;
                 let now = book.now();
                 store::revoke_tokens(book.tx(), person, now).await?;
+                pins::remove(book.tx(), person).await?;
                 revoke_links_of(book, &member).await
             })
         })

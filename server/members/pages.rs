@@ -15,6 +15,7 @@ use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::identity::links::{self, OpenLink};
+use crate::identity::pins;
 use crate::identity::views::{LinkFor, OneTimeLinkPage, RoleShown};
 use crate::logbook::{Done, Key};
 use crate::problem::{Problem, Problems};
@@ -243,6 +244,10 @@ async fn member_page<R: Right>(
     let member = read_member(app, permit, person).await?;
     let (zone, now) = (zone_of(app, permit).await?, app.clock().now());
     let may_reset = links::may_reset(app, permit.person().id, person).await?;
+    let pin = app
+        .database()
+        .reading(permit.scope(), move |tx| Box::pin(pins::set_at(tx, person)))
+        .await?;
     let form = match typed {
         Some(form) => form,
         None => RoleForm {
@@ -261,6 +266,7 @@ async fn member_page<R: Right>(
         form,
         problems: in_words(&Problems::default(), numbers()),
         may_manage: true,
+        has_pin: pin.is_some(),
         reset_refusal: (!may_reset)
             .then(|| messages::problem(&Problem::ResetNotAllowed, numbers())),
     })

@@ -113,6 +113,8 @@ pub struct MemberPage {
     pub problems: Problems,
     /// May this reader change role and access?
     pub may_manage: bool,
+    /// Has the member a PIN for the door?
+    pub has_pin: bool,
     /// May a reset link be made? Else the sentence that says why not.
     pub reset_refusal: Option<String>,
 }

@@ -32,6 +32,7 @@ static ASSETS: LazyLock<Vec<Asset>> = LazyLock::new(|| {
         asset("kept.css", CSS, include_bytes!("../../static/kept.css")),
         asset("live.css", CSS, include_bytes!("../../static/live.css")),
         asset("paper.css", CSS, include_bytes!("../../static/paper.css")),
+        asset("wall.css", CSS, include_bytes!("../../static/wall.css")),
         asset("print.css", CSS, include_bytes!("../../static/print.css")),
         asset(
             "wetside.js",
@@ -40,6 +41,11 @@ static ASSETS: LazyLock<Vec<Asset>> = LazyLock::new(|| {
         ),
         asset("notes.js", SCRIPT, include_bytes!("../../static/notes.js")),
         asset("live.js", SCRIPT, include_bytes!("../../static/live.js")),
+        asset(
+            "screen.js",
+            SCRIPT,
+            include_bytes!("../../static/screen.js"),
+        ),
         asset(
             "mark.svg",
             "image/svg+xml",

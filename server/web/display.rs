@@ -50,7 +50,11 @@ pub async fn choose(
     Ok(response)
 }
 
-fn remember(app: &App, response: &mut Response, name: &str, value: &str) -> Result<()> {
+/// Lets the browser keep a choice of its own.
+///
+/// # Errors
+/// A public path that no cookie can hold.
+pub fn remember(app: &App, response: &mut Response, name: &str, value: &str) -> Result<()> {
     let path = app.address().cookie_path();
     let secure = if app.address().is_secure() {
         "; Secure"

@@ -17,7 +17,7 @@ use crate::identity::sessions::cookie;
 use crate::identity::{Permit, Person};
 use crate::rights::{
     KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeBench,
-    SeeHandover, SeeLamps, SeeMembers, SeePapers, SeeProducts, SeeRoom,
+    SeeHandover, SeeLamps, SeeMembers, SeePapers, SeeProducts, SeeRoom, SeeScreens,
 };
 use crate::web::shell::{Display, Place, RoomName, Shell};
 
@@ -161,6 +161,7 @@ fn places(role: Role) -> Vec<Place> {
         (Place::Papers, SeePapers::ROW),
         (Place::Lamps, SeeLamps::ROW),
         (Place::Settings, SeeRoom::ROW),
+        (Place::Screens, SeeScreens::ROW),
         (Place::Handover, SeeHandover::ROW),
         (Place::Checkpoints, SealBook::ROW),
         (Place::Tokens, KeepTokens::ROW),

@@ -24,6 +24,7 @@ pub mod people;
 pub mod problems;
 pub mod products;
 pub mod readings;
+pub mod screens;
 pub mod sheets;
 pub mod testing;
 pub mod trays;

@@ -89,6 +89,7 @@ pub enum Place {
     Outages,
     Lamps,
     Present,
+    Screens,
     Handover,
 }
 
@@ -111,6 +112,7 @@ impl Place {
             Self::Outages => "/outages",
             Self::Lamps => "/lamps",
             Self::Present => "/present",
+            Self::Screens => "/screens",
             Self::Handover => "/handover",
         }
     }
@@ -161,6 +163,8 @@ pub struct Shell {
     pub build: String,
     /// Is this a room of invented people?
     pub demo: bool,
+    /// May the browser be a paired screen? Then the page leads back to it.
+    pub on_screen: bool,
 }
 
 impl Shell {
@@ -197,13 +201,14 @@ impl Shell {
     }
 
     /// Where the name of the place leads: the board, for those who may go there,
-    /// the rooms or the log-in.
+    /// the rooms, the screen that it is, or the log-in.
     #[must_use]
     pub fn home(&self) -> String {
         let may_see_board = self.room.is_some() && self.offers(&Place::Board);
         match (may_see_board, self.logged_in) {
             (true, _) => self.at("/board"),
             (false, true) => self.to("/rooms"),
+            (false, false) if self.on_screen => self.to("/screen"),
             (false, false) => self.to("/log-in"),
         }
     }

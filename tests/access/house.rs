@@ -1,7 +1,5 @@
 //! A room with one of everything in it, and everyone who may come to its door.
 
-use axum::http::Method;
-use sqlx::PgConnection;
 use time::Duration;
 use uuid::Uuid;
 use wetside::arrivals::actions::arrive;
@@ -30,6 +28,7 @@ use wetside::rights::{
 };
 
 use super::lamps::{fog_test, lamp};
+use super::screens::paired;
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
 
 /// Somebody who asks, by the name the snapshot has for them.
@@ -58,6 +57,8 @@ pub(crate) struct House {
     fog_test: Uuid,
     presence: Uuid,
     handover: Uuid,
+    /// Paired screens, by the names they have among the actors.
+    screens: Vec<(&'static str, Uuid, Browser)>,
 }
 
 impl House {
@@ -83,11 +84,19 @@ impl House {
             ("trained", Some(cast.trained.clone())),
             ("steward", Some(cast.steward.clone())),
             ("treasurer", Some(cast.treasurer.clone())),
+            ("board-screen", None),
+            ("door-screen", None),
         ];
         let outage = fan_off(&stage).await;
         let lamp = lamp(&stage).await;
         let handover = handed_over(&stage, suspended.id).await;
+        let mut screens = Vec::new();
+        for (name, kind) in [("board-screen", "board"), ("door-screen", "door")] {
+            let (id, browser) = paired(&stage, kind).await;
+            screens.push((name, id, browser));
+        }
         Self {
+            screens,
             outage,
             lamp,
             fog_test: fog_test(&stage, lamp, bench.classes[0]).await,
@@ -110,6 +119,9 @@ impl House {
     }
 
     pub(crate) async fn browser(&self, actor: &Actor) -> Browser {
+        if let Some((_, _, browser)) = self.screens.iter().find(|it| it.0 == actor.0) {
+            return browser.clone();
+        }
         match &actor.1 {
             Some(person) => self.stage.browser(person).await,
             None => self.stage.nobody(),
@@ -141,6 +153,7 @@ impl House {
             ("{lamp}", self.lamp.to_string()),
             ("{test}", self.fog_test.to_string()),
             ("{presence}", self.presence.to_string()),
+            ("{screen}", self.screens[0].1.to_string()),
             ("{handover}", self.handover.to_string()),
             // Nobody's: those that are somebody's are tried where they are made.
             ("{token}", Uuid::nil().to_string()),
@@ -174,6 +187,7 @@ impl House {
             ("lamps/{id}", format!("lamps/{}", self.lamp)),
             ("fog-tests/{id}", format!("fog-tests/{}", self.fog_test)),
             ("presences/{id}", format!("presences/{}", self.presence)),
+            ("screens/{id}", format!("screens/{}", self.screens[0].1)),
             ("handovers/{id}", format!("handovers/{}", self.handover)),
         ];
         filled(pattern, &by_name)
@@ -466,34 +480,4 @@ async fn checkpoint(stage: &Stage, suspended: Uuid) -> String {
         Some(file.to_owned())
     };
     links.into_iter().find_map(of_file).unwrap()
-}
-
-/// What every table holds, but for the moments at which a session or a token was
-/// last used.
-pub(crate) async fn contents(db: &mut PgConnection) -> Vec<(String, Vec<String>)> {
-    let tables: Vec<String> = sqlx::query_scalar(
-        "select tablename::text from pg_tables where schemaname = 'public' order by 1",
-    )
-    .fetch_all(&mut *db)
-    .await
-    .unwrap();
-    let mut contents = Vec::new();
-    for table in tables {
-        let rows = format!("select (to_jsonb(t) - $1::text[])::text from {table} t order by 1");
-        // A session is good for a month from when it was last seen.
-        let moving = match table.as_str() {
-            "session" => vec!["last_seen_at", "expires_at"],
-            "token" => vec!["last_used_at"],
-            _ => Vec::new(),
-        };
-        let rows = sqlx::query_scalar(sqlx::AssertSqlSafe(rows)).bind(moving);
-        let rows = rows.fetch_all(&mut *db).await;
-        contents.push((table, rows.unwrap()));
-    }
-    contents
-}
-
-/// How a route is written in the snapshots.
-pub(crate) fn said(method: &Method, path: &str, right: Option<&str>) -> String {
-    format!("{method} {path} [{}]", right.unwrap_or("open"))
 }

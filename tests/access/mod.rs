@@ -12,4 +12,6 @@ pub(crate) mod house;
 mod lamps;
 mod matrix;
 mod rights;
+pub(crate) mod screens;
+pub(crate) mod tables;
 mod words;

@@ -19,11 +19,12 @@ use wetside::outages::{OutageBegan, OutageEnded, What};
 use wetside::papers;
 use wetside::products;
 use wetside::rights::Role;
+use wetside::screens::{PinRemoved, PinSet, ScreenEnded, ScreenPaired, ScreenRenamed};
 use wetside::sheets::{NoteUndone, Noted, Wear};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 74;
+pub(crate) const ENTRIES: i64 = 80;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -79,6 +80,7 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     furnish(book, line.id, first.paper_class_id).await?;
     lamps(book, first.paper_class_id).await?;
     outages(book).await?;
+    screens(book, printer).await?;
     presences(book, printer).await?;
     handovers(book, printer).await
 }
@@ -207,6 +209,28 @@ async fn outages(book: &mut Book<'_>) -> Result<()> {
             book.append(&ended).await?;
         }
     }
+    Ok(())
+}
+
+/// A screen on the wall, one at the door that was renamed and is gone; a PIN that
+/// was set and taken away.
+async fn screens(book: &mut Book<'_>, person_id: Uuid) -> Result<()> {
+    let mut screen_id = book.new_id();
+    for (kind, name) in [("board", "Wall"), ("door", "Door")] {
+        screen_id = book.new_id();
+        let paired = ScreenPaired {
+            screen_id,
+            kind: kind.to_owned(),
+            name: name.to_owned(),
+            display: "safelight".to_owned(),
+        };
+        book.append(&paired).await?;
+    }
+    let name = "Entrance".to_owned();
+    book.append(&ScreenRenamed { screen_id, name }).await?;
+    book.append(&ScreenEnded { screen_id }).await?;
+    book.append(&PinSet { person_id }).await?;
+    book.append(&PinRemoved { person_id }).await?;
     Ok(())
 }
 

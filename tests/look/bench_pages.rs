@@ -133,7 +133,7 @@ fn mixes_on_board() -> [MixOnBoard; 3] {
     ]
 }
 
-fn full_line() -> LineOnBoard {
+pub(crate) fn full_line() -> LineOnBoard {
     let [ready, test, used] = mixes_on_board();
     let ready_said = (
         "36\u{a0}% of its capacity used, 40\u{a0}% of its life.",

@@ -7,12 +7,13 @@ use std::collections::HashMap;
 
 use regex::Regex;
 
-const SHEETS: [&str; 5] = [
+const SHEETS: [&str; 6] = [
     include_str!("../../static/wetside.css"),
     include_str!("../../static/bench.css"),
     include_str!("../../static/desk.css"),
     include_str!("../../static/live.css"),
     include_str!("../../static/paper.css"),
+    include_str!("../../static/wall.css"),
 ];
 
 type Colour = [u8; 3];

@@ -21,6 +21,7 @@ mod people_pages;
 mod print_pages;
 mod product_pages;
 mod rules;
+mod screen_pages;
 mod testing_pages;
 
 use wetside::web::assets;
@@ -43,6 +44,7 @@ pub(crate) fn pages() -> Vec<Page> {
         note_pages::PAGES,
         other_pages::PAGES,
         people_pages::PAGES,
+        screen_pages::PAGES,
         testing_pages::PAGES,
         product_pages::PAGES,
         print_pages::PAGES,
@@ -75,6 +77,7 @@ pub(crate) fn shell(display: Display) -> Shell {
             Place::Papers,
             Place::Lamps,
             Place::Settings,
+            Place::Screens,
             Place::Handover,
             Place::Checkpoints,
             Place::Tokens,
@@ -85,6 +88,7 @@ pub(crate) fn shell(display: Display) -> Shell {
         flash: None,
         build: "0.1.0".to_owned(),
         demo: false,
+        on_screen: false,
     }
 }
 

@@ -233,6 +233,7 @@ fn member(shell: Shell) -> String {
         },
         problems: Problems::none(),
         may_manage: true,
+        has_pin: true,
         reset_refusal: None,
     };
     page.render().unwrap()

@@ -5,7 +5,8 @@ use axum::http::header::{AUTHORIZATION, CONTENT_TYPE, COOKIE, HOST, ORIGIN};
 use axum::http::{Method, Request};
 
 use super::checks;
-use crate::access::house::{House, contents};
+use crate::access::house::House;
+use crate::access::tables::contents;
 use crate::harness::{Answer, Browser, scenario, scenario_alone};
 
 const FORM: &str = "application/x-www-form-urlencoded";

@@ -71,6 +71,17 @@ const UNLINKED: &[(&str, &str, &str)] = &[
         "trained steward",
         "asked for where household bleach was",
     ),
+    (
+        "/screen",
+        EVERYONE,
+        "opened on a screen that is to be paired",
+    ),
+    ("/screen/arrive", EVERYONE, "a door's, not a person's"),
+    ("/screen/done", EVERYONE, "a door's, not a person's"),
+    ("/screen/flag", EVERYONE, "a door's, not a person's"),
+    ("/screen/flag/{tray}", EVERYONE, "a door's, not a person's"),
+    ("/screen/leave", EVERYONE, "a door's, not a person's"),
+    ("/screen/note", EVERYONE, "a door's, not a person's"),
     ("/set-up/{secret}", EVERYONE, "a link that is handed over"),
 ];
 
@@ -189,7 +200,7 @@ fn every_page_outside_the_room() {
             .follow("suspended", &mut browser, &from)
             .await;
         let mut nobody = house.stage.nobody();
-        let open = ["/", "/log-in", "/emergency", "/safelight"].map(str::to_owned);
+        let open = ["/", "/log-in", "/emergency", "/safelight", "/screen"].map(str::to_owned);
         let mut walk = Walk::default();
         walk.follow("nobody", &mut nobody, &open).await;
         walk.follow("nobody", &mut nobody, &[house.stage.at("/emergency")])
@@ -202,8 +213,39 @@ fn every_page_outside_the_room() {
             "/rooms",
             "/rooms/{room}/emergency",
             "/safelight",
+            "/screen",
         ];
         assert_eq!(seen.collect::<Vec<_>>(), open);
+    });
+}
+
+/// What a screen leads to: its own pages and Emergency, nothing else.
+#[test]
+fn every_page_of_a_screen() {
+    scenario_alone(async |stage| {
+        let house = House::furnish(stage).await;
+        let always = ["/rooms/{room}/emergency", "/screen"];
+        let at_a_door = [
+            "/rooms/{room}/emergency",
+            "/screen",
+            "/screen/arrive",
+            "/screen/done",
+            "/screen/flag",
+            "/screen/flag/{tray}",
+            "/screen/leave",
+            "/screen/note",
+        ];
+        for (who, pages) in [("board-screen", &always[..]), ("door-screen", &at_a_door)] {
+            let mut browser = house.browser(&(who, None)).await;
+            let mut walk = Walk::default();
+            let from = match who {
+                "door-screen" => vec!["/screen".to_owned(), "/screen/done?what=arrived".to_owned()],
+                _ => vec!["/screen".to_owned()],
+            };
+            walk.follow(who, &mut browser, &from).await;
+            let seen = walk.patterns.iter().map(String::as_str);
+            assert_eq!(seen.collect::<Vec<_>>(), pages, "{who}");
+        }
     });
 }
 

@@ -18,6 +18,10 @@ const OPEN: &[(&str, &str)] = &[
         "invitation",
         "a link is found by its secret, before any room is known",
     ),
+    (
+        "pairing",
+        "a screen is found by its secret, before any room is known",
+    ),
     ("work", "due jobs of all rooms; no personal data"),
 ];
 
@@ -206,6 +210,10 @@ async fn fill(house: &House, db: &mut PgConnection) {
             select room_id, id, '2026-11-25', '2026-11-25 12:00 UTC'
             from lamp
             where room_id = '{room}'"
+        ),
+        format!(
+            "insert into pin (room_id, person_id, hash, set_at)
+            values ('{room}', '{person}', '-', '2026-11-25 12:00 UTC')"
         ),
         format!(
             "insert into rinse (room_id, vessel_id, due_seq, rinsed_seq)

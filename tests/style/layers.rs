@@ -26,6 +26,7 @@ const NOUNS: &[&str] = &[
     "papers",
     "products",
     "rooms",
+    "screens",
     "sheets",
     "trays",
 ];
@@ -65,7 +66,7 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
     ),
     (
         "server/app.rs",
-        &["board"],
+        &["board", "screens"],
         "holds the boards that are kept",
     ),
     (

@@ -9,9 +9,8 @@ use crate::error::Result;
 /// Counts a try; answers whether there was one left.
 pub(super) async fn count(
     tx: &mut InstallationTx,
-    scope: &str,
-    subject: &[u8],
-    window: Window,
+    (scope, subject): (&str, &[u8]),
+    (window, slides): (Window, bool),
     now: OffsetDateTime,
 ) -> Result<bool> {
     let counted = sqlx::query_scalar!(
@@ -21,7 +20,7 @@ pub(super) async fn count(
         on conflict (scope, subject) do update
         set tries = case when throttle.window_ends_at <= $4 then 1 else throttle.tries + 1 end,
             window_ends_at = case
-                when throttle.window_ends_at <= $4 then excluded.window_ends_at
+                when $6 or throttle.window_ends_at <= $4 then excluded.window_ends_at
                 else throttle.window_ends_at
             end
         where throttle.window_ends_at <= $4 or throttle.tries < $5
@@ -31,7 +30,8 @@ pub(super) async fn count(
         subject,
         now + window.length,
         now,
-        window.tries
+        window.tries,
+        slides
     )
     .fetch_optional(tx.db())
     .await?;

@@ -110,7 +110,7 @@ pub(super) fn figure(kind: ReadingKind, form: &CheckForm) -> Option<Figure> {
 }
 
 /// What may have come into a mix.
-pub(super) fn contaminants() -> Result<Vec<Choice>> {
+pub(crate) fn contaminants() -> Result<Vec<Choice>> {
     input::contaminants()
         .map(|group| {
             let (label, hint) = words::contaminant(group);
@@ -121,7 +121,7 @@ pub(super) fn contaminants() -> Result<Vec<Choice>> {
 }
 
 /// A report of contamination as typed, read.
-pub(super) fn read_flag(form: &FlagForm, mix_id: Uuid) -> Result<NewReading, Problems> {
+pub(crate) fn read_flag(form: &FlagForm, mix_id: Uuid) -> Result<NewReading, Problems> {
     let mut problems = Problems::default();
     let groups: Result<Vec<_>> = form.groups.iter().map(|text| parse_group(text)).collect();
     let groups = groups.map_err(|_| Problem::NotAChoice);

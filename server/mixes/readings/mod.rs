@@ -12,6 +12,7 @@ pub mod views;
 
 pub(crate) use actions::record;
 pub use actions::{NewExtension, NewReading, Taken, UndoReading, extend, look, take_back};
+pub(crate) use form::{contaminants, read_flag};
 
 pub use store::{fresh, of_mix};
 

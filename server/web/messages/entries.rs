@@ -10,7 +10,7 @@ use crate::arrivals::{Arrived, Left, NotConfirmedLeft};
 use crate::bench::{BottleSet, FinishingSet, LineSet, SpaceSet, TraySet, WashEmptied, WashJoined};
 use crate::book::names::Names;
 use crate::handover::{HandedOver, HandoverOpened, HandoverWithdrawn};
-use crate::logbook::Entry;
+use crate::logbook::{Entry, through_screen};
 use crate::members::{
     AccessEnded, InvitationRevoked, Invited, Joined, ResetLinkMade, Restored, RoleChanged,
     Suspended,
@@ -19,6 +19,7 @@ use crate::outages::{OutageBegan, OutageEnded};
 use crate::papers::{PaperClassSet, SheetSizeSet};
 use crate::products::ProductSet;
 use crate::rooms::{Demo, RoomClosed, RoomOpened, RoomReopened, RoomSettingsChanged};
+use crate::screens::{PinRemoved, PinSet, ScreenEnded, ScreenPaired, ScreenRenamed};
 use crate::sheets::{FilmNoted, NoteUndone, Noted};
 use crate::web::messages::outages::name as what;
 use crate::web::messages::people::role;
@@ -119,6 +120,19 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
     (NotConfirmedLeft::KIND, |text, telling| {
         say(text, telling, not_confirmed_left)
     }),
+    (ScreenPaired::KIND, |text, telling| {
+        say(text, telling, screen_paired)
+    }),
+    (ScreenRenamed::KIND, |text, telling| {
+        say(text, telling, screen_renamed)
+    }),
+    (ScreenEnded::KIND, |text, telling| {
+        say(text, telling, screen_ended)
+    }),
+    (PinSet::KIND, |text, telling| say(text, telling, pin_set)),
+    (PinRemoved::KIND, |text, telling| {
+        say(text, telling, pin_removed)
+    }),
     (HandoverOpened::KIND, |text, telling| {
         say(text, telling, handover_opened)
     }),
@@ -140,9 +154,13 @@ pub fn sentences() -> impl Iterator<Item = &'static (&'static str, Sentence)> {
 #[must_use]
 pub fn sentence(kind: &str, text: &[u8], telling: Telling<'_>) -> String {
     let found = sentences().find(|(name, _)| *name == kind);
-    found
+    let said = found
         .and_then(|(_, say)| say(text, telling))
-        .unwrap_or_else(|| format!("An entry of the kind {}.", kind_name(kind)))
+        .unwrap_or_else(|| format!("An entry of the kind {}.", kind_name(kind)));
+    match through_screen(text) {
+        Some(screen) => format!("{said} At the screen “{}”.", telling.name(screen)),
+        None => said,
+    }
 }
 
 /// A kind's name as people read it.
@@ -418,6 +436,35 @@ fn not_confirmed_left(entry: &NotConfirmedLeft, telling: Telling<'_>) -> String 
         "{}: not confirmed left, {}.",
         telling.name(entry.person_id),
         entry.local_date
+    )
+}
+
+fn screen_paired(entry: &ScreenPaired, _: Telling<'_>) -> String {
+    format!(
+        "The screen “{}” was paired as a {}.",
+        entry.name, entry.kind
+    )
+}
+
+fn screen_renamed(entry: &ScreenRenamed, _: Telling<'_>) -> String {
+    format!("A screen is called “{}” from here on.", entry.name)
+}
+
+fn screen_ended(entry: &ScreenEnded, telling: Telling<'_>) -> String {
+    format!(
+        "The pairing of the screen “{}” ended.",
+        telling.name(entry.screen_id)
+    )
+}
+
+fn pin_set(entry: &PinSet, telling: Telling<'_>) -> String {
+    format!("{} set a PIN for the door.", telling.name(entry.person_id))
+}
+
+fn pin_removed(entry: &PinRemoved, telling: Telling<'_>) -> String {
+    format!(
+        "The PIN of {} for the door was taken away.",
+        telling.name(entry.person_id)
     )
 }
 

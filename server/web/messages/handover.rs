@@ -26,6 +26,8 @@ pub const PEOPLE: &str = "Who keeps the room, and who is suspended";
 pub const LINKS: &str = "Invitations and links that are open";
 /// Heading: tokens of programs and devices.
 pub const TOKENS: &str = "Tokens of programs and devices";
+/// Heading: paired screens.
+pub const SCREENS: &str = "Paired screens";
 /// Heading: seals and checks of the book.
 pub const BOOK: &str = "The book";
 
@@ -70,6 +72,12 @@ pub fn bottled(bottle: &str, what: &str, mixed: &str, verdict: &str) -> String {
 #[must_use]
 pub fn standing((line, tray): (&str, &str), what: &str, mixed: &str, verdict: &str) -> String {
     format!("{line}, {tray}: {what}, mixed {mixed}. {verdict}.")
+}
+
+/// A paired screen.
+#[must_use]
+pub fn screen(name: &str, kind: &str, paired: &str) -> String {
+    format!("{name}, a {kind}, paired {paired}.")
 }
 
 /// Somebody of the room.

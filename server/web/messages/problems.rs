@@ -14,6 +14,7 @@ pub fn problem(problem: &Problem, numbers: Numbers) -> String {
         .or_else(|| about_products(problem))
         .or_else(|| about_people(problem))
         .or_else(|| about_presence(problem))
+        .or_else(|| about_screens(problem))
         .or_else(|| about_numbers(problem, numbers))
         .or_else(|| super::mix_problems::about_mixes(problem, numbers))
         .or_else(|| super::sheets::about_sheets(problem))
@@ -31,6 +32,31 @@ fn about_presence(problem: &Problem) -> Option<String> {
                 "The room is full: all {places} places are taken. Wait until somebody leaves."
             ));
         }
+        _ => return None,
+    };
+    Some(sentence.to_owned())
+}
+
+/// Problems of screens, and of number and PIN at a door.
+fn about_screens(problem: &Problem) -> Option<String> {
+    let sentence = match problem {
+        Problem::CodeUnknown => {
+            "No screen shows this code now. Look at the screen again: a code is good for ten \
+             minutes and once."
+        }
+        Problem::NotAPin => "A PIN is six digits, nothing else.",
+        Problem::PinEasy => {
+            "This is one of the first that anyone tries: digits over and over, or in a row. Choose \
+             another one."
+        }
+        Problem::DoorFailed => {
+            "Number and PIN do not go together here. Your number and your PIN stand on your own \
+             page of this room, under “PIN for the door”."
+        }
+        Problem::DoorSleeps => {
+            "Too many wrong PINs here. Wait 15 minutes, or use your own phone: it is not held up."
+        }
+        Problem::OtherRole => "Your role in this room does not do that. Ask a steward.",
         _ => return None,
     };
     Some(sentence.to_owned())
