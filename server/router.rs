@@ -208,6 +208,7 @@ pub fn service(app: &App) -> Result<Router> {
         .router
         .fallback(error_pages::no_such_page)
         .layer(DefaultBodyLimit::max(MOST_BYTES))
+        .layer(CatchPanicLayer::custom(error_pages::panicked))
         .layer(from_fn_with_state(app.clone(), guards::guard))
         .layer(from_fn_with_state(app.clone(), error_pages::in_words))
         .layer(Extension(Skin::Pages));
@@ -219,7 +220,6 @@ pub fn service(app: &App) -> Result<Router> {
     };
     Ok(all
         .layer(RequestBodyTimeoutLayer::new(BODY))
-        .layer(CatchPanicLayer::custom(error_pages::panicked))
         .layer(from_fn(journal::write))
         .layer(PropagateRequestIdLayer::x_request_id())
         .layer(SetRequestIdLayer::x_request_id(MakeRequestUuid))

@@ -16,7 +16,6 @@ use super::forms::see_other;
 use super::frame::Frame;
 use super::messages;
 use super::numbers::Numbers;
-use super::shell::Shell;
 use super::views::{ErrorPage, Trouble};
 use crate::app::App;
 use crate::error::Error;
@@ -99,7 +98,7 @@ pub async fn no_such_page() -> Error {
     Error::NotFound
 }
 
-/// A handler panicked: the log says what, the person hears that it is our fault.
+/// A handler panicked: the log says what, and [`in_words`] says that it is our fault.
 #[expect(clippy::needless_pass_by_value, reason = "the layer hands it over")]
 pub fn panicked(cause: Box<dyn Any + Send>) -> Response {
     let what = cause
@@ -107,13 +106,5 @@ pub fn panicked(cause: Box<dyn Any + Send>) -> Response {
         .map(String::as_str)
         .or_else(|| cause.downcast_ref::<&str>().copied())
         .unwrap_or("a panic without words");
-    let error = Error::fault(format!("a handler panicked: {what}"));
-    let page = ErrorPage {
-        shell: Shell::default(),
-        trouble: Trouble::Broken,
-        sentence: None,
-        request_id: None,
-        retry_after_s: None,
-    };
-    with_body(error.into_response(), &page)
+    Error::fault(format!("a handler panicked: {what}")).into_response()
 }
