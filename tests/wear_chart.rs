@@ -34,7 +34,7 @@ fn the_chart_tells_what_happened() {
         let mut browser = stage.browser(&member).await;
         let tray = stage.at(&format!("/trays/{}", bench.tray));
         let page = browser.get(&tray).await.expect(200).page();
-        let cells = page.all(".wear-chart tbody tr > *");
+        let cells = page.all(".wear-chart + table tbody tr > *");
         let rows: Vec<String> = cells.chunks(5).map(|row| row.join(" ")).collect();
         let name = &member.name;
         let wanted = [
