@@ -11,6 +11,7 @@ mod api;
 mod bench_day;
 mod bench_sheet;
 mod book;
+mod browser;
 mod cluster;
 mod darkroom;
 mod desk;

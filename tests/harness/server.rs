@@ -105,7 +105,7 @@ impl Installation {
         let web = server.web.clone().database(name);
         let data = server.folder.join(name);
         std::fs::create_dir_all(&data).unwrap();
-        let app = program(&owner, &web, &clock, &data);
+        let app = program(&owner, &web, &clock, &data, usual_address());
         Self {
             app,
             clock,
@@ -117,7 +117,12 @@ impl Installation {
 
     /// A second program over the same database: another server behind the proxy.
     pub(crate) fn second(&self) -> App {
-        program(&self.owner, &self.web, &self.clock, &self.data)
+        self.reached_at(usual_address())
+    }
+
+    /// The same, reached by another address.
+    pub(crate) fn reached_at(&self, address: PublicAddress) -> App {
+        program(&self.owner, &self.web, &self.clock, &self.data, address)
     }
 
     /// A connection as the owner of the tables.
@@ -131,11 +136,16 @@ impl Installation {
     }
 }
 
+fn usual_address() -> PublicAddress {
+    PublicAddress::parse(ADDRESS).unwrap()
+}
+
 fn program(
     owner: &PgConnectOptions,
     web: &PgConnectOptions,
     clock: &Clock,
     data: &std::path::Path,
+    address: PublicAddress,
 ) -> App {
     let cost = Cost {
         memory_kib: 8,
@@ -144,7 +154,7 @@ fn program(
     App::new(
         Database::new(connect::serving(web.clone()), role()),
         clock.clone(),
-        PublicAddress::parse(ADDRESS).unwrap(),
+        address,
         data.to_owned(),
         Entrance::at_cost(cost, TrustedProxies::default()).unwrap(),
     )

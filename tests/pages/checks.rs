@@ -172,7 +172,7 @@ fn nothing_inline(html: &Html, place: &str) {
 }
 
 /// Whether an answer is a page at all, and no file.
-pub(super) fn is_page(answer: &Answer) -> bool {
+pub(crate) fn is_page(answer: &Answer) -> bool {
     let kind = answer.headers.get(CONTENT_TYPE);
     kind.is_some_and(|kind| kind.to_str().unwrap().starts_with("text/html"))
 }

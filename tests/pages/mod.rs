@@ -7,7 +7,7 @@
 )]
 
 mod board_tags;
-mod checks;
+pub(crate) mod checks;
 mod errors;
 mod links;
 mod walk;
