@@ -21,13 +21,8 @@ use crate::harness::Installation;
 pub(super) struct Site {
     pub(super) app: App,
     port: u16,
-    running: Option<Running>,
-    watch: JoinHandle<()>,
-}
-
-struct Running {
     stop: CancellationToken,
-    task: JoinHandle<()>,
+    watch: JoinHandle<()>,
 }
 
 impl Site {
@@ -45,9 +40,11 @@ impl Site {
         let port = listener.local_addr().unwrap().port();
         let app = installation.reached_at(PublicAddress::loopback(port));
         let service = around(router::service(&app).unwrap());
+        let stop = CancellationToken::new();
+        tokio::spawn(listener::serve(listener, service, None, stop.clone()));
         Self {
             watch: tokio::spawn(board::watch(app.clone())),
-            running: Some(Running::start(listener, service)),
+            stop,
             app,
             port,
         }
@@ -82,23 +79,9 @@ impl Site {
     }
 }
 
-impl Running {
-    fn start(listener: TcpListener, service: Router) -> Self {
-        let stop = CancellationToken::new();
-        let served = listener::serve(listener, service, None, stop.clone());
-        Self {
-            task: tokio::spawn(served),
-            stop,
-        }
-    }
-}
-
 impl Drop for Site {
     fn drop(&mut self) {
         self.watch.abort();
-        if let Some(running) = &self.running {
-            running.stop.cancel();
-            running.task.abort();
-        }
+        self.stop.cancel();
     }
 }
