@@ -1,7 +1,9 @@
 //! Every kind of entry the program writes, by its noun.
 
 use crate::logbook::Kind;
-use crate::{bench, handover, members, mixes, outages, papers, products, rooms, sheets};
+use crate::{
+    arrivals, bench, handover, lamps, members, mixes, outages, papers, products, rooms, sheets,
+};
 
 /// The table of kinds.
 pub const KINDS: &[Kind] = &[
@@ -46,6 +48,12 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<sheets::NoteUndone>(),
     Kind::of::<outages::OutageBegan>(),
     Kind::of::<outages::OutageEnded>(),
+    Kind::of::<lamps::LampSet>(),
+    Kind::of::<lamps::FogTested>(),
+    Kind::of::<lamps::FogTestTakenBack>(),
+    Kind::of::<arrivals::Arrived>(),
+    Kind::of::<arrivals::Left>(),
+    Kind::of::<arrivals::NotConfirmedLeft>(),
     Kind::of::<handover::HandoverOpened>(),
     Kind::of::<handover::HandedOver>(),
     Kind::of::<handover::HandoverWithdrawn>(),

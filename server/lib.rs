@@ -7,6 +7,8 @@ pub mod address;
 pub mod api;
 /// What every request shares.
 pub mod app;
+/// Who is in the room.
+pub mod arrivals;
 /// The bench: lines and trays.
 pub mod bench;
 /// The bench on paper, for power cuts.
@@ -41,6 +43,8 @@ pub mod jobs;
 pub mod kinds;
 /// Labels for trays and bottles.
 pub mod labels;
+/// Lamps and screens near paper, and their fog tests.
+pub mod lamps;
 /// The room's book: entries, their hash chain, checkpoints and verification.
 pub mod logbook;
 /// Members: who is in a room and as what.

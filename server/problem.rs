@@ -109,6 +109,8 @@ pub enum Problem {
         /// How many minutes late a note may be.
         minutes: i32,
     },
+    /// The form was served to somebody else.
+    NotYourForm,
     /// Nothing recorded stood in that line at that time.
     NothingStoodThere,
     /// No toner stood in that line at that time.
@@ -248,6 +250,22 @@ pub enum Problem {
     OnAgainAlready,
     /// It would be over before it began.
     EndsBeforeItBegan,
+    /// Neither a clean step of a fog test nor a fogged one.
+    NoStep,
+    /// The step that fogged is not longer than the one that stayed clean.
+    FoggedBeforeClean,
+
+    /// The person is in the room already.
+    HereAlready,
+    /// The person has not said that they are in the room.
+    NotHere,
+    /// Every place of the room is taken.
+    RoomFull {
+        /// How many there are.
+        places: usize,
+    },
+    /// That presence has ended.
+    LeftAlready,
 
     /// The last steward of a room cannot leave, be suspended or be demoted.
     LastSteward,

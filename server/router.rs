@@ -20,10 +20,10 @@ use crate::app::App;
 use crate::error::Result;
 use crate::identity::{Permit, Skin};
 use crate::rights::{Right, Row};
-use crate::web::{assets, display, error_pages, guards, health, journal};
+use crate::web::{assets, display, error_pages, guards, health, journal, offline};
 use crate::{
-    api, bench, bench_sheet, board, book, emergency, handover, identity, labels, members, mixes,
-    notices, outages, papers, products, rooms, sheets, trays,
+    api, arrivals, bench, bench_sheet, board, book, emergency, handover, identity, labels, lamps,
+    members, mixes, notices, outages, papers, products, rooms, sheets, trays,
 };
 
 const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
@@ -175,6 +175,7 @@ pub fn pages() -> Pages {
         .open_get("/rooms/{room}/emergency", emergency::of_room)
         .open_post("/display", display::choose)
         .open_get("/safelight", display::safelight)
+        .open_get("/offline", offline::offline)
         .and(identity::pages::pages())
         .and(identity::token_pages::pages())
         .and(rooms::pages::pages())
@@ -192,6 +193,8 @@ pub fn pages() -> Pages {
         .and(book::pages())
         .and(notices::pages())
         .and(outages::pages())
+        .and(lamps::pages())
+        .and(arrivals::pages())
         .and(handover::pages())
 }
 
@@ -203,6 +206,7 @@ pub fn service(app: &App) -> Result<Router> {
     let quiet = Router::new()
         .route("/live", axum::routing::get(health::live))
         .route("/ready", axum::routing::get(health::ready))
+        .route("/worker.js", axum::routing::get(offline::worker))
         .route("/assets/{file}", axum::routing::get(assets::asset_file));
     let pages = pages()
         .router

@@ -8,12 +8,14 @@
 
 mod access;
 mod api;
+mod arrivals;
 mod bench_day;
 mod bench_sheet;
 mod book;
 mod browser;
 mod cluster;
 mod darkroom;
+mod demo;
 mod desk;
 mod drills;
 mod first_day;
@@ -23,6 +25,8 @@ mod harness;
 mod identity;
 mod keeping;
 mod labels;
+mod lamps;
+mod live;
 mod look;
 mod mixing;
 mod notes;

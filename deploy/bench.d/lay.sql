@@ -2,7 +2,8 @@
 create table bench_room as
 select
     row_number() over (order by s.room_id)::integer as n, s.room_id as room, p.person_id as person,
-    s.line_id as line, c.paper_class_id as class, z.id as size, s.mix_id as mix
+    s.line_id as line, c.paper_class_id as class, z.id as size, s.mix_id as mix,
+    s.tray_id as tray
 from stay s
 join lateral (
     select person_id from membership m where m.room_id = s.room_id and m.role = 'member' limit 1

@@ -2,7 +2,8 @@
 
 use super::Route;
 use crate::{
-    bench, board, book, handover, members, mixes, outages, papers, products, rooms, sheets,
+    arrivals, bench, board, book, handover, lamps, members, mixes, outages, papers, products,
+    rooms, sheets,
 };
 
 /// Every route.
@@ -20,6 +21,8 @@ pub fn all() -> Vec<Route> {
         mixes::readings::api::api(),
         sheets::api(),
         outages::api(),
+        lamps::api(),
+        arrivals::api(),
         handover::api(),
         book::api(),
         vec![document],

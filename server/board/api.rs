@@ -7,6 +7,8 @@ use uuid::Uuid;
 
 use super::{BottleNow, LineNow, TrayNow, bench_now};
 use crate::api::{By, Route, moment_text};
+use crate::arrivals;
+use crate::arrivals::api::PresenceOut;
 use crate::clock::moment;
 use crate::darkroom::verdict::{Judgement, Verdict};
 use crate::error::Result;
@@ -37,6 +39,10 @@ pub struct BoardOut {
     pub as_of: String,
     /// What is off now: while anything is, nobody should be at the trays.
     pub off: Vec<OutageOut>,
+    /// Who is there, the longest first.
+    pub present: Vec<PresenceOut>,
+    /// How many may be there.
+    pub people_limit: i32,
     /// The lines in use, in their order.
     pub lines: Vec<LineOnBoardOut>,
     /// The bottles that hold something, by name.
@@ -103,14 +109,15 @@ pub struct ChangeOut {
 
 async fn read(by: By<LookAtBoard>) -> Result<BoardOut> {
     let now = by.app.clock().now();
-    let (settings, bench, off) = by
+    let (settings, bench, off, present) = by
         .app
         .database()
         .reading(by.permit.scope(), move |tx| {
             Box::pin(async move {
                 let settings = rooms::settings(tx).await?;
                 let bench = bench_now(tx, now, &settings).await?;
-                Ok((settings, bench, outages::open(tx).await?))
+                let off = outages::open(tx).await?;
+                Ok((settings, bench, off, arrivals::present(tx, now).await?))
             })
         })
         .await?;
@@ -122,6 +129,11 @@ async fn read(by: By<LookAtBoard>) -> Result<BoardOut> {
     Ok(BoardOut {
         as_of: moment_text(now)?,
         off: off.into_iter().map(OutageOut::of).collect::<Result<_>>()?,
+        present: present
+            .into_iter()
+            .map(PresenceOut::of)
+            .collect::<Result<_>>()?,
+        people_limit: settings.people_limit,
         lines: lines.collect::<Result<_>>()?,
         bottles: bottles.collect::<Result<_>>()?,
     })

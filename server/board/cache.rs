@@ -5,40 +5,27 @@
 //! rooms that are being looked at, several times a second.
 
 use std::collections::HashMap;
-use std::sync::{Mutex, MutexGuard, PoisonError};
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use std::time::Duration;
 
-use axum::body::Bytes;
 use time::OffsetDateTime;
+use tokio_util::sync::CancellationToken;
 use uuid::Uuid;
 
+use super::draw::{Drawn, Variant};
+use super::feed::Feeds;
+use super::seats::Seats;
 use crate::app::App;
 use crate::error::Result;
 use crate::logbook::{self, Head};
-use crate::rights::Role;
-use crate::web::shell::Display;
-
-/// Which board: the room, and what the page depends on besides it.
-pub type Variant = (Uuid, Role, Display);
-
-/// A board as it is sent.
-#[derive(Clone, Debug)]
-pub struct Kept {
-    /// The page.
-    pub body: Bytes,
-    /// Names the build, the entry, the variant and the next change.
-    pub etag: String,
-    /// The number of the last entry it shows.
-    pub seq: i64,
-    /// When something on it changes by itself.
-    pub good_until: OffsetDateTime,
-}
 
 /// The boards this instance keeps.
 #[derive(Debug, Default)]
 pub struct Boards {
-    kept: Mutex<HashMap<Variant, Kept>>,
+    kept: Mutex<HashMap<Variant, Arc<Drawn>>>,
     heads: Mutex<HashMap<Uuid, i64>>,
+    feeds: Feeds,
+    seats: Seats,
 }
 
 /// More rooms than this are not remembered; a board is cheap to draw again.
@@ -46,39 +33,62 @@ const MOST: usize = 2_000;
 
 impl Boards {
     /// The board, where it is still true.
-    #[must_use]
-    pub fn find(&self, variant: Variant, now: OffsetDateTime) -> Option<Kept> {
+    pub(super) fn find(&self, variant: &Variant, now: OffsetDateTime) -> Option<Arc<Drawn>> {
         let kept = lock(&self.kept);
-        kept.get(&variant)
-            .filter(|kept| now < kept.good_until)
+        kept.get(variant)
+            .filter(|drawn| now < drawn.good_until)
             .cloned()
     }
 
     /// Keeps a board, unless the room's book has gone on since it was read.
-    pub fn keep(&self, variant: Variant, board: Kept) {
+    pub(super) fn keep(&self, variant: &Variant, drawn: Arc<Drawn>) {
         let heads = lock(&self.heads);
-        if heads.get(&variant.0).is_some_and(|seq| *seq > board.seq) {
+        let head = heads.get(&variant.room);
+        if head.is_some_and(|seq| *seq > drawn.head.seq) {
             return;
         }
         let mut kept = lock(&self.kept);
         if kept.len() >= MOST {
             kept.clear();
         }
-        kept.insert(variant, board);
+        kept.insert(variant.clone(), drawn);
     }
 
-    /// The room's book ends here now: what shows less is dropped.
+    /// Whether a board shows all that this instance knows of the room's book.
+    pub(super) fn is_current(&self, drawn: &Drawn, room: Uuid) -> bool {
+        let heads = lock(&self.heads);
+        heads.get(&room).is_none_or(|seq| drawn.head.seq >= *seq)
+    }
+
+    /// Somebody wrote in the room's book here: what shows less is dropped, and those who
+    /// follow the room's boards hear of it.
     pub fn changed(&self, room: Uuid, head: &Head) {
+        self.drop_older(room, head.seq);
+        self.feeds.wake(room);
+    }
+
+    fn drop_older(&self, room: Uuid, seq: i64) {
         let mut heads = lock(&self.heads);
         if heads.len() >= MOST {
             heads.clear();
         }
-        heads.insert(room, head.seq);
-        lock(&self.kept).retain(|(of, _, _), board| *of != room || board.seq >= head.seq);
+        heads.insert(room, seq);
+        lock(&self.kept).retain(|of, drawn| of.room != room || drawn.head.seq >= seq);
+    }
+
+    /// The feeds of the boards that somebody follows.
+    pub(super) fn feeds(&self) -> &Feeds {
+        &self.feeds
+    }
+
+    /// Who follows.
+    pub(super) fn seats(&self) -> &Seats {
+        &self.seats
     }
 
     fn rooms(&self) -> Vec<Uuid> {
-        let mut rooms: Vec<Uuid> = lock(&self.kept).keys().map(|(room, _, _)| *room).collect();
+        let mut rooms: Vec<Uuid> = lock(&self.kept).keys().map(|of| of.room).collect();
+        rooms.extend(self.feeds.rooms());
         rooms.sort_unstable();
         rooms.dedup();
         rooms
@@ -89,12 +99,14 @@ fn lock<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
     mutex.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
-/// Drops the boards of rooms that another instance has written in.
+/// Looks whether another instance has written in rooms whose boards are kept or followed,
+/// and whether a board that is followed is over by itself.
 ///
 /// # Errors
 /// That the database is away.
 pub async fn look(app: &App) -> Result<()> {
-    let rooms = app.boards().rooms();
+    let boards = app.boards();
+    let rooms = boards.rooms();
     if rooms.is_empty() {
         return Ok(());
     }
@@ -103,19 +115,25 @@ pub async fn look(app: &App) -> Result<()> {
         .installation(move |tx| Box::pin(async move { logbook::heads(tx, &rooms).await }))
         .await?;
     for (room, head) in heads {
-        app.boards().changed(room, &head);
+        boards.drop_older(room, head.seq);
+        boards.feeds.wake_behind(room, head.seq);
     }
+    boards.feeds.wake_due(app.clock().now());
     Ok(())
 }
 
-/// Keeps looking, as long as the program runs.
-pub async fn watch(app: App) {
+/// Keeps looking until told to stop, then ends what is sent to those who follow.
+pub async fn watch(app: App, stop: CancellationToken) {
     let mut pace = tokio::time::interval(Duration::from_millis(300));
     pace.set_missed_tick_behavior(tokio::time::MissedTickBehavior::Delay);
     loop {
-        pace.tick().await;
+        tokio::select! {
+            () = stop.cancelled() => break,
+            _ = pace.tick() => {}
+        }
         if let Err(cause) = look(&app).await {
             tracing::warn!(%cause, "the heads of the rooms could not be read");
         }
     }
+    app.boards().feeds.close();
 }

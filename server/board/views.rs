@@ -3,24 +3,67 @@
 
 use askama::Template;
 
+use crate::arrivals::views::WhoIsHere;
 use crate::web::dates::Moment;
 use crate::web::drawing::{Rule, TrayDrawing, VerdictWord};
 use crate::web::shell::Shell;
 
+/// What stands over a line: its name, and where to note sheets.
+#[derive(Debug, Template)]
+#[template(path = "board/line_head.html")]
+pub(super) struct LineHead<'a> {
+    /// The page's frame, for links.
+    pub(super) shell: &'a Shell,
+    /// The line.
+    pub(super) line: &'a LineOnBoard,
+    /// May this role note sheets?
+    pub(super) may_note: bool,
+}
+
+/// A line's verdicts at a glance.
+#[derive(Debug, Template)]
+#[template(path = "board/strip.html")]
+pub(super) struct Strip<'a> {
+    /// The line.
+    pub(super) line: &'a LineOnBoard,
+}
+
+/// A tray on its line.
+#[derive(Debug, Template)]
+#[template(path = "board/station.html")]
+pub(super) struct Station<'a> {
+    /// The page's frame, for links.
+    pub(super) shell: &'a Shell,
+    /// Its line.
+    pub(super) line: &'a LineOnBoard,
+    /// The tray.
+    pub(super) tray: &'a TrayOnBoard,
+    /// Its place on the line, from 1.
+    pub(super) number: usize,
+    /// May this role mix?
+    pub(super) may_mix: bool,
+}
+
 /// The whole board.
 #[derive(Debug, Clone, Template)]
-#[template(path = "board/board.html")]
+#[template(path = "board/board.html", blocks = ["off", "notices", "bench", "bottles", "present"])]
 pub struct BoardPage {
     /// The frame, without person, unread and flash.
     pub shell: Shell,
     /// When the board was drawn.
     pub as_of: Moment,
+    /// Names the last entry it shows, for whoever follows it from here.
+    pub at: String,
+    /// When the board was drawn, in microseconds since 1970.
+    pub drawn_us: i64,
     /// What everyone in the room should know, one sentence each.
     pub notices: Vec<String>,
     /// The lines in the room's order.
     pub lines: Vec<LineOnBoard>,
     /// The bottles that hold something, by name.
     pub bottles: Vec<BottleOnBoard>,
+    /// Who is there.
+    pub here: WhoIsHere,
     /// May this role note sheets?
     pub may_note: bool,
     /// May this role mix?

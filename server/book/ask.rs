@@ -23,6 +23,8 @@ pub(super) const NOUNS: &[&str] = &[
     "paper_class",
     "person",
     "outage",
+    "lamp",
+    "fog_test",
     "handover",
 ];
 

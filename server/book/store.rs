@@ -260,6 +260,8 @@ pub(super) async fn names(tx: &mut RoomTx, ids: &[Uuid]) -> Result<Vec<(Uuid, St
             union all
             select id, name from bottle where room_id = $1 and id = any($2)
             union all
+            select id, name from lamp where room_id = $1 and id = any($2)
+            union all
             select id, name from product where room_id = $1 and id = any($2)
             union all
             select s.id, 'Stock solution of ' || p.name

@@ -175,7 +175,22 @@ impl Installation {
     /// # Errors
     /// A role under which one room could see another's book.
     pub async fn database(&self) -> anyhow::Result<Database> {
-        let pool = connect::serving(self.serving.clone());
+        self.served_by(connect::serving(self.serving.clone())).await
+    }
+
+    /// The same for filling a demo.
+    ///
+    /// # Errors
+    /// As [`Installation::database`].
+    pub async fn hurried_database(&self) -> anyhow::Result<Database> {
+        self.served_by(connect::hurried(self.serving.clone())).await
+    }
+
+    #[expect(
+        clippy::disallowed_types,
+        reason = "the pool goes into the database that transactions come from"
+    )]
+    async fn served_by(&self, pool: sqlx::PgPool) -> anyhow::Result<Database> {
         roles::check(&pool, &self.role).await?;
         Ok(Database::new(pool, self.role.clone()))
     }

@@ -60,7 +60,7 @@ pub async fn run(args: ServeArgs, place: &Where) -> anyhow::Result<ExitCode> {
     refuse_public_demo(&app, &args).await?;
     announce(&app, &installation.data).await?;
     let helpers = [
-        tokio::spawn(board::watch(app.clone())),
+        tokio::spawn(board::watch(app.clone(), stop.clone())),
         tokio::spawn(jobs::run(app.clone(), stop.clone())),
     ];
     let service = router::service(&app)?;

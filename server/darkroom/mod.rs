@@ -13,6 +13,8 @@ pub mod dilution;
 pub mod film;
 /// The wash, residual tests and least depths.
 pub mod finishing;
+/// How long paper may lie in the light of a lamp or a screen.
+pub mod fog;
 /// What must not be poured into what.
 pub mod incompatibility;
 /// What may join a mix, and what may not.

@@ -13,12 +13,23 @@ pub const JOURNAL: &str = "info,sqlx=warn";
 const CONNECTIONS: u32 = 24;
 
 /// Opens the serving pool. Nothing is connected before it is needed.
+///
+/// A plan that is kept may not read through a table because that was small when the
+/// plan was made.
 #[must_use]
 pub fn serving(options: PgConnectOptions) -> PgPool {
     PgPoolOptions::new()
         .max_connections(CONNECTIONS)
         .acquire_timeout(Duration::from_secs(5))
-        .connect_lazy_with(tuned(options))
+        .connect_lazy_with(tuned(options).options([("enable_seqscan", "off"), ("jit", "off")]))
+}
+
+/// The serving pool for filling a demo: a commit does not wait for the disk. Whoever
+/// uses it lets [`Owner::analyze`](super::Owner::analyze) end the work, whose own
+/// commit waits for everything before it.
+#[must_use]
+pub fn hurried(options: PgConnectOptions) -> PgPool {
+    serving(options.options([("synchronous_commit", "off")]))
 }
 
 /// Opens a small pool for a command: as the owner, or as whoever the URL names.

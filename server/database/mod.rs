@@ -12,6 +12,7 @@ pub mod migrate;
 /// What the owner of the tables does.
 pub mod owner;
 pub mod roles;
+mod shelf;
 mod transactions;
 
 pub use owner::Owner;

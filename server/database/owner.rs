@@ -5,6 +5,7 @@
 //! tables are shadowed by empty temporary ones, so that the same stores write
 //! what the book says beside what is kept. It always ends in a rollback.
 
+use std::sync::Arc;
 use std::time::Duration;
 
 use futures_util::future::BoxFuture;
@@ -13,13 +14,14 @@ use sqlx::postgres::PgPoolOptions;
 use sqlx::{AssertSqlSafe, PgPool};
 use uuid::Uuid;
 
+use super::shelf::Shelf;
 use super::transactions::{InstallationTx, RoomTx, on_its_own_task};
 use crate::error::Result;
 
 /// The database as the owner of its tables, whom no policy holds.
 #[derive(Clone, Debug)]
 pub struct Owner {
-    pool: PgPool,
+    shelf: Arc<Shelf>,
 }
 
 /// How one row differs between what is kept and what the book gives.
@@ -48,7 +50,9 @@ impl Owner {
     /// Works through `pool`, whose login is the owner of the tables.
     #[must_use]
     pub fn new(pool: PgPool) -> Self {
-        Self { pool }
+        Self {
+            shelf: Shelf::new(pool),
+        }
     }
 
     /// Reads the installation's tables and every room's, as they are at one moment.
@@ -60,11 +64,12 @@ impl Owner {
         T: Send + 'static,
         W: for<'t> FnOnce(&'t mut InstallationTx) -> BoxFuture<'t, Result<T>> + Send + 'static,
     {
-        let pool = self.pool.clone();
+        let shelf = self.shelf.clone();
         on_its_own_task(async move {
             let begin = "begin isolation level repeatable read read only";
-            let mut tx = InstallationTx::of(pool.begin_with(begin).await?);
-            work(&mut tx).await
+            let mut tx = InstallationTx::of(shelf.begin(begin.to_owned()).await?);
+            let answer = work(&mut tx).await;
+            tx.end(answer).await
         })
         .await
     }
@@ -78,11 +83,12 @@ impl Owner {
         T: Send + 'static,
         W: for<'t> FnOnce(&'t mut RoomTx) -> BoxFuture<'t, Result<T>> + Send + 'static,
     {
-        let pool = self.pool.clone();
+        let shelf = self.shelf.clone();
         on_its_own_task(async move {
             let begin = "begin isolation level repeatable read read only";
-            let mut tx = RoomTx::of(pool.begin_with(begin).await?, room);
-            work(&mut tx).await
+            let mut tx = RoomTx::of(shelf.begin(begin.to_owned()).await?, room);
+            let answer = work(&mut tx).await;
+            tx.end(answer).await
         })
         .await
     }
@@ -108,18 +114,28 @@ impl Owner {
         let pool = PgPoolOptions::new()
             .max_connections(1)
             .acquire_timeout(Duration::from_secs(10))
-            .connect_lazy_with((*self.pool.connect_options()).clone());
+            .connect_lazy_with((*self.shelf.pool().connect_options()).clone());
         on_its_own_task(async move {
-            let tx = pool
-                .begin_with(AssertSqlSafe(opening(room, tables)))
-                .await?;
+            let shelf = Shelf::new(pool);
+            let tx = shelf.begin(opening(room, tables)).await?;
             let mut tx = RoomTx::of(tx, room);
             let answer = work(&mut tx).await;
             tx.roll_back().await?;
-            pool.close().await;
+            shelf.close().await;
             answer
         })
         .await
+    }
+
+    /// Lets the database count what its tables hold, so that it plans well from the
+    /// first page on. Its commit waits for the disk, and so for all that was
+    /// committed before it.
+    ///
+    /// # Errors
+    /// That the database is away.
+    pub async fn analyze(&self) -> Result<()> {
+        sqlx::raw_sql("analyze").execute(self.shelf.pool()).await?;
+        Ok(())
     }
 
     /// Every room that any of `tables` has a row of, in the order of their ids.
@@ -133,7 +149,7 @@ impl Owner {
         let union = each.collect::<Vec<_>>().join(" union ");
         let statement = format!("{union} order by room_id");
         let found = sqlx::query_scalar::<_, Uuid>(AssertSqlSafe(statement));
-        Ok(found.fetch_all(&self.pool).await?)
+        Ok(found.fetch_all(self.shelf.pool()).await?)
     }
 }
 

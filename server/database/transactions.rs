@@ -5,16 +5,21 @@
 //! one simple query that also takes the serving role and names the room and the
 //! person, which row-level security then holds every statement to.
 
+use std::sync::Arc;
+
 use futures_util::future::BoxFuture;
-use sqlx::{AssertSqlSafe, PgConnection, PgPool, Postgres, Transaction};
+use sqlx::{PgConnection, PgPool};
 use uuid::Uuid;
 
+use super::shelf::{Shelf, Transaction};
 use crate::error::{Error, Result};
+
+const KEEP_PLANS: &str = "; set local plan_cache_mode = force_generic_plan";
 
 /// The database, as the server may use it.
 #[derive(Clone, Debug)]
 pub struct Database {
-    pool: PgPool,
+    shelf: Arc<Shelf>,
     role: RoleName,
 }
 
@@ -54,19 +59,19 @@ pub struct Scope {
 /// A transaction inside one room.
 #[derive(Debug)]
 pub struct RoomTx {
-    tx: Transaction<'static, Postgres>,
+    tx: Transaction,
     room: Uuid,
 }
 
 impl RoomTx {
     /// A transaction that a neighbour opened.
-    pub(super) fn of(tx: Transaction<'static, Postgres>, room: Uuid) -> Self {
+    pub(super) fn of(tx: Transaction, room: Uuid) -> Self {
         Self { tx, room }
     }
 
     /// Takes everything back.
     pub(super) async fn roll_back(self) -> Result<()> {
-        Ok(self.tx.rollback().await?)
+        self.tx.roll_back().await
     }
 
     /// The room it was opened for.
@@ -77,30 +82,35 @@ impl RoomTx {
 
     /// The connection, for a store's queries.
     pub fn db(&mut self) -> &mut PgConnection {
-        &mut self.tx
+        self.tx.db()
     }
 
-    /// Makes everything done so far last.
-    pub(crate) async fn commit(self) -> Result<()> {
-        Ok(self.tx.commit().await?)
+    /// Commits what went well, and takes back what did not.
+    pub(crate) async fn end<T>(self, answer: Result<T>) -> Result<T> {
+        end(self.tx, answer).await
     }
 }
 
 /// A transaction over the installation's own tables: people and how they get in.
 #[derive(Debug)]
 pub struct InstallationTx {
-    tx: Transaction<'static, Postgres>,
+    tx: Transaction,
 }
 
 impl InstallationTx {
     /// A transaction that a neighbour opened.
-    pub(super) fn of(tx: Transaction<'static, Postgres>) -> Self {
+    pub(super) fn of(tx: Transaction) -> Self {
         Self { tx }
     }
 
     /// The connection, for a store's queries.
     pub fn db(&mut self) -> &mut PgConnection {
-        &mut self.tx
+        self.tx.db()
+    }
+
+    /// Commits what went well, and takes back what did not.
+    pub(super) async fn end<T>(self, answer: Result<T>) -> Result<T> {
+        end(self.tx, answer).await
     }
 }
 
@@ -108,33 +118,47 @@ impl Database {
     /// Serves from `pool` as `role`.
     #[must_use]
     pub fn new(pool: PgPool, role: RoleName) -> Self {
-        Self { pool, role }
+        Self {
+            shelf: Shelf::new(pool),
+            role,
+        }
     }
 
     /// The pool, for this module's neighbours.
     pub(super) fn pool(&self) -> &PgPool {
-        &self.pool
+        self.shelf.pool()
     }
 
     /// Closes every connection.
     pub async fn close(&self) {
-        self.pool.close().await;
+        self.shelf.close().await;
     }
 
     /// Opens a transaction in a room. Only for callers that own a task no
     /// request can cancel; everyone else takes [`Database::in_room`].
     pub(crate) async fn open_room(&self, scope: Scope) -> Result<RoomTx> {
-        let tx = self.begin("begin", &scope_settings(scope)).await?;
+        self.open("begin", scope, "").await
+    }
+
+    /// The same, for what is written so often that its statements keep their plans.
+    /// They come with lists, of which the planner, where it may choose, counts on ten
+    /// and so plans anew each time there is one.
+    pub(crate) async fn open_room_often(&self, scope: Scope) -> Result<RoomTx> {
+        self.open("begin", scope, KEEP_PLANS).await
+    }
+
+    async fn open(&self, begin: &str, scope: Scope, plans: &str) -> Result<RoomTx> {
+        let settings = format!("{}{plans}", scope_settings(scope));
         Ok(RoomTx {
-            tx,
+            tx: self.begin(begin, &settings).await?,
             room: scope.room,
         })
     }
 
-    async fn begin(&self, begin: &str, settings: &str) -> Result<Transaction<'static, Postgres>> {
+    async fn begin(&self, begin: &str, settings: &str) -> Result<Transaction> {
         let role = self.role.as_str();
         let statement = format!("{begin}; set local role {role}{settings}");
-        Ok(self.pool.begin_with(AssertSqlSafe(statement)).await?)
+        self.shelf.begin(statement).await
     }
 
     /// Runs `work` in one transaction of a room and commits it.
@@ -149,9 +173,8 @@ impl Database {
         let database = self.clone();
         on_its_own_task(async move {
             let mut tx = database.open_room(scope).await?;
-            let answer = work(&mut tx).await?;
-            tx.commit().await?;
-            Ok(answer)
+            let answer = work(&mut tx).await;
+            tx.end(answer).await
         })
         .await
     }
@@ -168,14 +191,9 @@ impl Database {
         let database = self.clone();
         on_its_own_task(async move {
             let begin = "begin isolation level repeatable read read only";
-            let tx = database.begin(begin, &scope_settings(scope)).await?;
-            let mut tx = RoomTx {
-                tx,
-                room: scope.room,
-            };
-            let answer = work(&mut tx).await?;
-            tx.commit().await?;
-            Ok(answer)
+            let mut tx = database.open(begin, scope, "").await?;
+            let answer = work(&mut tx).await;
+            tx.end(answer).await
         })
         .await
     }
@@ -194,9 +212,8 @@ impl Database {
             let mut tx = InstallationTx {
                 tx: database.begin("begin", "").await?,
             };
-            let answer = work(&mut tx).await?;
-            tx.tx.commit().await?;
-            Ok(answer)
+            let answer = work(&mut tx).await;
+            tx.end(answer).await
         })
         .await
     }
@@ -217,11 +234,22 @@ impl Database {
             let mut tx = InstallationTx {
                 tx: database.begin("begin", &settings).await?,
             };
-            let answer = work(&mut tx).await?;
-            tx.tx.commit().await?;
-            Ok(answer)
+            let answer = work(&mut tx).await;
+            tx.end(answer).await
         })
         .await
+    }
+}
+
+/// Commits what went well, and takes back what did not.
+async fn end<T>(tx: Transaction, answer: Result<T>) -> Result<T> {
+    match answer {
+        Ok(answer) => tx.commit().await.map(|()| answer),
+        Err(cause) => {
+            // Where not even that can be said, the connection is closed.
+            drop(tx.roll_back().await);
+            Err(cause)
+        }
     }
 }
 

@@ -1,298 +1,295 @@
-//! The demo's bench: one line that is good, one to test first, one used up.
+//! The demo's bench: three lines to print on and a shelf, what they are filled
+//! with, and the bottles beside them.
 
-use time::Duration;
 use uuid::Uuid;
 
-use super::people::Cast;
-use super::{Stage, finishing, missing};
+use super::papers::{Papers, is_fibre};
+use super::people::OTTILIE;
+use super::products::Shelf;
+use super::stage::Stage;
+use super::{INVENTED, missing};
 use crate::bench::actions::{NewLine, NewTray, set_line, set_tray};
+use crate::bench::bottles::actions::{NewBottle, set_bottle};
+use crate::bench::finishing::actions::{NewFinishing, set_finishing};
+use crate::bench::spaces::actions::{NewSpace, set_space};
 use crate::bench::{self, Step};
-use crate::darkroom::incompatibility::Group;
-use crate::database::Scope;
 use crate::error::Result;
-use crate::identity::Person;
-use crate::mixes::actions::{NewMix, VesselId, mix};
-use crate::papers::{self, PaperClass, SheetSize};
-use crate::products::actions::{NewDilution, NewProduct, set_product};
-use crate::products::{self, CapacityFigure, Kind, Place, Product};
-use crate::rights::{KeepBench, KeepProducts, Mix, NoteSheets};
-use crate::sheets::NewNote;
-use crate::sheets::actions::note_sheets;
 
-const INVENTED: &str = "invented for the demo";
-const HOUR_S: i64 = 3_600;
 const LITRE_UL: i64 = 1_000_000;
 
-/// What the bench is set up from.
-struct Ground {
-    first_line: Uuid,
-    developer: Product,
-    classes: Vec<PaperClass>,
-    sizes: Vec<SheetSize>,
+/// A line.
+#[derive(Clone, Copy, Debug, Eq, Ord, PartialEq, PartialOrd)]
+pub(super) enum Row {
+    /// Where most people print.
+    Long,
+    /// Smaller, and with one fixing bath.
+    Window,
+    /// For fibre-base paper, in a space of its own.
+    Fibre,
+    /// Trays that nobody prints in just now.
+    Shelf,
 }
 
-async fn ground(stage: &Stage) -> Result<Ground> {
-    let scope = Scope {
-        room: stage.room,
-        person: None,
-    };
-    stage
-        .app
-        .database()
-        .reading(scope, |tx| {
-            Box::pin(async move {
-                let lines = bench::lines(tx).await?;
-                let products = products::products(tx).await?;
-                Ok(Ground {
-                    first_line: lines.first().ok_or_else(|| missing("line"))?.id,
-                    developer: products
-                        .into_iter()
-                        .find(|product| product.kind == Kind::Developer)
-                        .ok_or_else(|| missing("product"))?,
-                    classes: papers::paper_classes(tx).await?,
-                    sizes: papers::sheet_sizes(tx).await?,
-                })
-            })
-        })
-        .await
-}
+impl Row {
+    const ALL: [Self; 4] = [Self::Long, Self::Window, Self::Fibre, Self::Shelf];
 
-/// Sets the bench up and prints on it.
-pub(super) async fn act(stage: &mut Stage, cast: &Cast) -> Result<()> {
-    let ground = ground(stage).await?;
-    stage.before(Duration::days(2));
-    let developer = with_data_sheet(stage, cast, &ground.developer).await?;
-    let stop = product(stage, cast, stop_bath(&ground)).await?;
-    let fixer = product(stage, cast, fixer(&ground)).await?;
-    let first = ground.first_line;
-    let window = line(stage, cast, "Window line").await?;
-    let corner = line(stage, cast, "Corner line").await?;
-    let mut trays = Vec::new();
-    for (line, name, step) in [
-        (first, "Developer", Step::Developer),
-        (first, "Stop bath", Step::StopBath),
-        (first, "Fixer", Step::Fixer),
-        (window, "Developer", Step::Developer),
-        (corner, "Developer", Step::Developer),
-        (corner, "Spare tray", Step::Any),
-    ] {
-        trays.push(tray(stage, cast, line, (name, step)).await?);
-    }
-    finishing::act(stage, cast, first, &ground.classes).await?;
-    let pours = [
-        (3, trays[0], developer),
-        (3, trays[1], stop),
-        (3, trays[2], fixer),
-        (7, trays[3], developer),
-        (6, trays[4], developer),
-    ];
-    let mut script: Vec<(i64, Act)> = Vec::new();
-    for (hours, tray, dilution) in pours {
-        script.push((hours * 60, Act::Pour(tray, dilution)));
-    }
-    script.extend(notes([first, window, corner]));
-    // The book never runs backwards: the longest ago comes first.
-    script.sort_by_key(|(minutes, _)| -minutes);
-    for (minutes, act) in script {
-        stage.before(Duration::minutes(minutes));
-        match act {
-            Act::Pour(tray, dilution) => pour(stage, &cast.trained, tray, dilution).await?,
-            Act::Note(note) => print(stage, cast, &ground, note).await?,
+    const fn name(self) -> &'static str {
+        match self {
+            Self::Long => "Long bench",
+            Self::Window => "Window line",
+            Self::Fibre => "Fibre table",
+            Self::Shelf => "Shelf under the stairs",
         }
     }
-    stage.before(Duration::ZERO);
-    Ok(())
 }
 
-/// Something that happens at the bench.
-enum Act {
-    /// A litre of a dilution is mixed in a tray.
-    Pour(Uuid, Uuid),
-    /// Sheets go down a line.
-    Note(Printed),
+/// The trays, line by line in the order prints travel.
+const TRAYS: [(Row, &str, Step); 18] = [
+    (Row::Long, "Developer", Step::Developer),
+    (Row::Long, "Stop bath", Step::StopBath),
+    (Row::Long, "First fixer", Step::FirstFixer),
+    (Row::Long, "Second fixer", Step::SecondFixer),
+    (Row::Long, "Print wash", Step::Wash),
+    (Row::Window, "Developer", Step::Developer),
+    (Row::Window, "Stop bath", Step::StopBath),
+    (Row::Window, "Fixer", Step::Fixer),
+    (Row::Fibre, "Developer", Step::Developer),
+    (Row::Fibre, "Stop bath", Step::StopBath),
+    (Row::Fibre, "First fixer", Step::FirstFixer),
+    (Row::Fibre, "Second fixer", Step::SecondFixer),
+    (Row::Fibre, "Holding water", Step::HoldingWater),
+    (Row::Fibre, "Wash aid", Step::WashAid),
+    (Row::Fibre, "Toner", Step::Toner),
+    (Row::Fibre, "Archival wash", Step::Wash),
+    (Row::Shelf, "Spare tray", Step::Any),
+    (Row::Shelf, "Tray with the chipped corner", Step::Any),
+];
+
+/// A bottle's name, what it holds in microlitres, and the bath it keeps overnight.
+type Bottle = (&'static str, i64, Option<(Row, Step)>);
+
+/// The bottles.
+const BOTTLES: [Bottle; 12] = [
+    ("Brown 1", 2 * LITRE_UL, Some((Row::Long, Step::StopBath))),
+    ("Brown 2", 2 * LITRE_UL, Some((Row::Long, Step::Developer))),
+    ("Brown 3", LITRE_UL, Some((Row::Window, Step::StopBath))),
+    ("Brown 4", LITRE_UL, Some((Row::Window, Step::Fixer))),
+    ("Brown 5", LITRE_UL, Some((Row::Window, Step::Developer))),
+    ("Brown 6", 2 * LITRE_UL, Some((Row::Fibre, Step::StopBath))),
+    (
+        "Brown 7",
+        2 * LITRE_UL,
+        Some((Row::Fibre, Step::FirstFixer)),
+    ),
+    (
+        "Brown 8",
+        2 * LITRE_UL,
+        Some((Row::Fibre, Step::SecondFixer)),
+    ),
+    ("Brown 9", 2 * LITRE_UL, Some((Row::Fibre, Step::WashAid))),
+    (
+        "Grey jug",
+        3 * LITRE_UL / 2,
+        Some((Row::Fibre, Step::Toner)),
+    ),
+    ("Accordion", 2 * LITRE_UL, None),
+    ("Clear glass, for tests", LITRE_UL / 2, None),
+];
+
+/// The bottle that belongs to no bath.
+const SPARE_BOTTLE: &str = "Accordion";
+
+/// A tray where it stands.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Here {
+    pub(super) row: Row,
+    pub(super) step: Step,
+    pub(super) tray: Uuid,
+    /// The bottle that its bath is kept in overnight.
+    pub(super) bottle: Option<Uuid>,
 }
 
-/// Sheets of 8×10 in that went down a line.
-struct Printed {
-    line: Uuid,
-    by_trained: bool,
-    /// RC, FB, RC cool tone.
-    class: usize,
-    sheets: u32,
+/// What a tray is filled with.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Bath {
+    pub(super) dilution: Uuid,
+    pub(super) volume_ul: i64,
+    /// The stock solution's product, and how much of it goes in.
+    pub(super) stock: Option<(Uuid, i64)>,
 }
 
-async fn product(stage: &mut Stage, cast: &Cast, new: NewProduct) -> Result<Uuid> {
-    let permit = stage.permit::<KeepProducts>(&cast.steward).await?;
-    let key = stage.key();
-    let done = set_product(&stage.app, &permit, key, new).await?;
-    let id = done.id("product")?;
-    let found = stage
-        .app
-        .database()
-        .reading(permit.scope(), move |tx| {
-            Box::pin(async move { products::product(tx, id).await })
-        })
-        .await?
-        .ok_or_else(|| missing("product"))?;
-    let dilution = found.dilutions.first();
-    Ok(dilution.ok_or_else(|| missing("dilution"))?.id)
+/// The bench as it was set up.
+#[derive(Clone, Debug)]
+pub(super) struct Bench {
+    lines: Vec<(Row, Uuid)>,
+    trays: Vec<Here>,
+    /// The bottle that belongs to no bath.
+    pub(super) spare_bottle: Uuid,
 }
 
-/// The starter developer with the safety data a steward would copy in.
-async fn with_data_sheet(stage: &mut Stage, cast: &Cast, developer: &Product) -> Result<Uuid> {
-    let new = NewProduct {
-        hazard_codes: codes("H302 H317 H318 H341 H351 H410"),
-        precaution_codes: codes("P280 P305+P351+P338 P302+P352 P308+P313"),
-        data_sheet_on: Some("2026-03-02".to_owned()),
-        ..NewProduct::like(developer)
+impl Bench {
+    /// A line's id.
+    pub(super) fn line(&self, row: Row) -> Result<Uuid> {
+        let found = self.lines.iter().find(|(each, _)| *each == row);
+        found.map(|(_, id)| *id).ok_or_else(|| missing("lines"))
+    }
+
+    /// The trays of a line.
+    pub(super) fn trays(&self, row: Row) -> impl Iterator<Item = Here> + use<> {
+        let here = self.trays.clone().into_iter();
+        here.filter(move |here| here.row == row)
+    }
+
+    /// The first tray of a line with this step.
+    pub(super) fn tray(&self, row: Row, step: Step) -> Result<Here> {
+        let found = self.trays(row).find(|here| here.step == step);
+        found.ok_or_else(|| missing("trays"))
+    }
+
+    /// The last tray of the shelf, which stands empty.
+    pub(super) fn chipped(&self) -> Result<Here> {
+        let last = self.trays(Row::Shelf).last();
+        last.ok_or_else(|| missing("trays"))
+    }
+}
+
+/// What a tray is usually filled with; nothing where nothing is.
+pub(super) fn bath(shelf: &Shelf, here: Here) -> Option<Bath> {
+    let litres = match here.row {
+        Row::Window => 1,
+        Row::Long | Row::Fibre => 2,
+        Row::Shelf => return None,
     };
-    product(stage, cast, new).await
+    let (dilution, volume_ul, stock) = match (here.row, here.step) {
+        (Row::Fibre, Step::Developer) => {
+            let stock = (shelf.powder, litres * LITRE_UL / 3 + 1);
+            (shelf.powder_developer, litres * LITRE_UL, Some(stock))
+        }
+        (_, Step::Developer) => (shelf.developer, litres * LITRE_UL, None),
+        (_, Step::StopBath) => (shelf.acetic, litres * LITRE_UL, None),
+        (_, Step::Fixer | Step::FirstFixer | Step::SecondFixer) => {
+            (shelf.fixer, litres * LITRE_UL, None)
+        }
+        (_, Step::HoldingWater) => (shelf.holding_water, 3 * LITRE_UL, None),
+        (_, Step::WashAid) => (shelf.wash_aid, litres * LITRE_UL, None),
+        (_, Step::Toner) => (shelf.toner, 3 * LITRE_UL / 2, None),
+        (_, Step::Wash | Step::Any) => return None,
+    };
+    Some(Bath {
+        dilution,
+        volume_ul,
+        stock,
+    })
 }
 
-fn codes(text: &str) -> Vec<String> {
-    text.split(' ').map(str::to_owned).collect()
-}
-
-fn stop_bath(ground: &Ground) -> NewProduct {
-    NewProduct {
-        groups: vec![Group::Acid, Group::StopBath],
-        hazard_codes: codes("H314"),
-        precaution_codes: codes("P280 P303+P361+P353 P305+P351+P338 P310"),
-        dilutions: vec![dilution(ground, 19, 24, [80, 40, 80])],
-        ..invented("Larchfold stop bath", Kind::StopBath)
-    }
-}
-
-fn fixer(ground: &Ground) -> NewProduct {
-    NewProduct {
-        groups: vec![Group::Fixer, Group::Thiosulfate, Group::Ammonium],
-        hazard_codes: codes("H319"),
-        precaution_codes: codes("P280 P305+P351+P338"),
-        dilutions: vec![dilution(ground, 4, 48, [40, 20, 40])],
-        ..invented("Larchfold fixer", Kind::Fixer)
-    }
-}
-
-fn invented(name: &str, kind: Kind) -> NewProduct {
-    NewProduct {
-        data_sheet_on: Some("2026-03-02".to_owned()),
-        ..NewProduct::named(name.to_owned(), kind)
-    }
-}
-
-fn dilution(ground: &Ground, parts: i64, hours: i64, sheets: [i64; 3]) -> NewDilution {
-    let classes = ground.classes.iter().zip(sheets);
-    NewDilution {
-        parts_thousandths: parts * 1_000,
-        tray_life_s: hours * HOUR_S,
-        bottle_life_s: 7 * hours * HOUR_S,
-        life_basis: INVENTED.to_owned(),
-        capacities: classes
-            .map(|(class, sheets)| CapacityFigure {
-                paper_class_id: class.id,
-                place: Place::Single,
-                sheets_per_litre_thousandths: sheets * 1_000,
-                basis: INVENTED.to_owned(),
-            })
-            .collect(),
-        ..NewDilution::default()
-    }
-}
-
-async fn line(stage: &mut Stage, cast: &Cast, name: &str) -> Result<Uuid> {
-    let permit = stage.permit::<KeepBench>(&cast.steward).await?;
-    let new = NewLine {
+/// The steward sets it up.
+pub(super) async fn set_up(stage: &mut Stage, papers: &Papers) -> Result<Bench> {
+    let space = NewSpace {
         id: None,
-        name: name.to_owned(),
+        name: "Back room".to_owned(),
         position: None,
-        space_id: None,
         is_retired: false,
     };
-    let key = stage.key();
-    set_line(&stage.app, &permit, key, new).await?.id("line")
+    let space = stage.act(OTTILIE, set_space, space).await?.id("space")?;
+    let there = stage.reads(|tx| Box::pin(bench::lines(tx))).await?;
+    let mut lines = Vec::new();
+    for row in Row::ALL {
+        let new = NewLine {
+            // The starter's line becomes the long bench.
+            id: there
+                .first()
+                .filter(|_| row == Row::Long)
+                .map(|line| line.id),
+            name: row.name().to_owned(),
+            position: None,
+            space_id: (row == Row::Fibre).then_some(space),
+            is_retired: false,
+        };
+        let done = stage.act(OTTILIE, set_line, new).await?;
+        lines.push((row, done.id("line")?));
+    }
+    let mut bench = Bench {
+        lines,
+        trays: Vec::new(),
+        spare_bottle: Uuid::nil(),
+    };
+    let bottles = bottles(stage, &mut bench).await?;
+    for (row, name, step) in TRAYS {
+        let new = tray(bench.line(row)?, name, (row, step));
+        let done = stage.act(OTTILIE, set_tray, new).await?;
+        let kept = bottles
+            .iter()
+            .find(|(place, _)| *place == Some((row, step)));
+        bench.trays.push(Here {
+            row,
+            step,
+            tray: done.id("tray")?,
+            bottle: kept.map(|(_, id)| *id),
+        });
+    }
+    for row in [Row::Long, Row::Window, Row::Fibre] {
+        finish(stage, papers, (row, bench.line(row)?)).await?;
+    }
+    Ok(bench)
 }
 
-async fn tray(
-    stage: &mut Stage,
-    cast: &Cast,
-    line_id: Uuid,
-    (name, step): (&str, Step),
-) -> Result<Uuid> {
-    let permit = stage.permit::<KeepBench>(&cast.steward).await?;
-    let new = NewTray {
+type Bottled = (Option<(Row, Step)>, Uuid);
+
+async fn bottles(stage: &mut Stage, bench: &mut Bench) -> Result<Vec<Bottled>> {
+    let mut bottles = Vec::new();
+    for (name, holds_ul, place) in BOTTLES {
+        let new = NewBottle {
+            id: None,
+            name: name.to_owned(),
+            holds_ul,
+            is_retired: false,
+        };
+        let id = stage.act(OTTILIE, set_bottle, new).await?.id("bottle")?;
+        if name == SPARE_BOTTLE {
+            bench.spare_bottle = id;
+        }
+        bottles.push((place, id));
+    }
+    Ok(bottles)
+}
+
+fn tray(line_id: Uuid, name: &str, (row, step): (Row, Step)) -> NewTray {
+    let (long, short, deep) = match (row, step) {
+        (_, Step::Wash) => (5_200, 4_300, 1_400),
+        (Row::Window, _) => (2_800, 2_300, 600),
+        _ => (4_300, 3_300, 750),
+    };
+    NewTray {
         id: None,
         line_id,
         name: name.to_owned(),
         position: None,
         step: Some(step),
-        inside_long_tenths_mm: 3_400,
-        inside_short_tenths_mm: 2_800,
-        inside_depth_tenths_mm: 650,
+        inside_long_tenths_mm: long,
+        inside_short_tenths_mm: short,
+        inside_depth_tenths_mm: deep,
         least_depth_tenths_mm: 100,
         is_retired: false,
-    };
-    let key = stage.key();
-    set_tray(&stage.app, &permit, key, new).await?.id("tray")
+    }
 }
 
-async fn pour(stage: &mut Stage, by: &Person, tray_id: Uuid, dilution_id: Uuid) -> Result<()> {
-    let permit = stage.permit::<Mix>(by).await?;
-    let new = NewMix {
-        vessel: VesselId::Tray(tray_id),
-        dilution_id,
-        volume_ul: LITRE_UL,
-        stock_id: None,
-        happened_at_us: None,
-    };
-    let key = stage.key();
-    mix(&stage.app, &permit, key, new).await?;
-    Ok(())
-}
-
-/// Minutes ago, and who printed how many sheets of which class where.
-fn notes([first, window, corner]: [Uuid; 3]) -> Vec<(i64, Act)> {
-    let notes = [
-        (340, corner, true, 0, 40),
-        (280, corner, false, 1, 22),
-        (260, window, true, 0, 18),
-        (200, corner, true, 0, 18),
-        (150, window, false, 1, 34),
-        (120, first, true, 0, 6),
-        (60, first, false, 0, 4),
-        (20, first, false, 1, 2),
-    ];
-    notes
-        .into_iter()
-        .map(|(minutes, line, by_trained, class, sheets)| {
-            let printed = Printed {
-                line,
-                by_trained,
-                class,
-                sheets,
-            };
-            (minutes, Act::Note(printed))
-        })
-        .collect()
-}
-
-async fn print(stage: &mut Stage, cast: &Cast, ground: &Ground, printed: Printed) -> Result<()> {
-    let person = match printed.by_trained {
-        true => &cast.trained,
-        false => &cast.member,
-    };
-    let permit = stage.permit::<NoteSheets>(person).await?;
-    let class = ground.classes.get(printed.class);
-    let size = ground.sizes.get(1).ok_or_else(|| missing("sizes"))?;
-    let note = NewNote {
-        line_id: printed.line,
-        paper_class_id: class.ok_or_else(|| missing("classes"))?.id,
-        sheet_size_id: size.id,
-        sheets: Some(printed.sheets),
-        is_toned: false,
-        is_without_tray: false,
-        happened_at_us: None,
-    };
-    let key = stage.key();
-    note_sheets(&stage.app, &permit, key, note).await?;
+/// Times for each class: fibre base takes longer, and a wash aid where there is one.
+async fn finish(stage: &mut Stage, papers: &Papers, (row, line_id): (Row, Uuid)) -> Result<()> {
+    for class in &papers.classes {
+        let is_slow = is_fibre(class);
+        let has_aid = is_slow && row == Row::Fibre;
+        let new = NewFinishing {
+            line_id,
+            paper_class_id: class.id,
+            fix_s: if is_slow { 120 } else { 45 },
+            longest_fix_s: if is_slow { 300 } else { 120 },
+            rinse_s: if is_slow { 300 } else { 30 },
+            wash_aid_s: has_aid.then_some(600),
+            wash_with_aid_s: has_aid.then_some(1_200),
+            wash_without_aid_s: if is_slow { 3_600 } else { 300 },
+            basis: INVENTED.to_owned(),
+        };
+        stage.act(OTTILIE, set_finishing, new).await?;
+    }
     Ok(())
 }

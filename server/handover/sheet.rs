@@ -19,6 +19,7 @@ use crate::database::RoomTx;
 use crate::error::Result;
 use crate::identity::links::{self, OpenLink};
 use crate::identity::tokens::{self, GoodToken};
+use crate::lamps::{self, LampNow};
 use crate::logbook::checkpoint::Checkpoint;
 use crate::members::{self, Member};
 use crate::outages::{self, Outage};
@@ -36,6 +37,7 @@ pub(super) struct Ground {
     bench: BenchNow,
     products: Vec<Product>,
     off: Vec<Outage>,
+    lamps: Vec<LampNow>,
     links: Vec<OpenLink>,
     tokens: Vec<GoodToken>,
     pub(super) members: Vec<Member>,
@@ -52,17 +54,19 @@ impl Ground {
         sealed: Option<Checkpoint>,
     ) -> Result<Self> {
         let settings = rooms::settings(tx).await?;
+        let zone = settings.time_zone()?;
         Ok(Self {
-            zone: settings.time_zone()?,
             bench: bench_now(tx, now, &settings).await?,
             products: products::products(tx).await?,
             off: outages::open(tx).await?,
+            lamps: lamps::lamps_now(tx, &zone, now).await?,
             links: links::open_in(tx, now).await?,
             tokens: tokens::good_in(tx, now).await?,
             members: everyone(tx).await?,
             sealed,
             verified: last_verified(tx).await?,
             settings,
+            zone,
         })
     }
 
@@ -117,6 +121,7 @@ const PARTS: &[(&str, Lines)] = &[
     (words::EXTENDED, extended),
     (words::STANDING, standing),
     (words::BOTTLED, bottled),
+    (words::FOG_TESTS, fog_tests),
     (words::NO_SAFETY_DATA, no_safety_data),
     (words::NOT_ON_FILE, not_on_file),
     (words::PEOPLE, people),
@@ -195,6 +200,10 @@ fn standing(ground: &Ground) -> Vec<String> {
             ))
         })
         .collect()
+}
+
+fn fog_tests(ground: &Ground) -> Vec<String> {
+    lamps::handed_over(&ground.lamps)
 }
 
 fn no_safety_data(ground: &Ground) -> Vec<String> {

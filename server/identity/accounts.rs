@@ -82,6 +82,20 @@ impl NewAccount {
         })
     }
 
+    /// An account that nobody can log in with before its password is set by a
+    /// link.
+    ///
+    /// # Errors
+    /// A machine without randomness.
+    pub fn without_password(app: &App, name: String, log_in_name: LogInName) -> Result<Self> {
+        Ok(Self {
+            id: Uuid::now_v7(),
+            name,
+            log_in_name,
+            password_hash: app.entrance().hasher.of_no_password()?,
+        })
+    }
+
     /// Adds the account inside a room's transaction.
     ///
     /// # Errors

@@ -193,6 +193,11 @@ impl Cache {
         }
     }
 
+    /// Moves whenever something is forgotten here.
+    pub(super) fn epoch(&self) -> u64 {
+        open(&self.state).epoch
+    }
+
     pub(super) fn forget_person(&self, person: Uuid) {
         let mut state = open(&self.state);
         state.epoch += 1;

@@ -11,6 +11,7 @@ mod cache;
 pub mod client;
 mod easy;
 mod entrance;
+mod lasting;
 pub mod links;
 pub mod memberships;
 pub mod names;
@@ -28,6 +29,7 @@ pub mod views;
 
 pub use client::Client;
 pub use entrance::Entrance;
+pub use lasting::Lasting;
 
 pub use permit::{Membership, Permit, Person, Skin, permit_for};
 pub use store::person_name;

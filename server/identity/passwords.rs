@@ -94,6 +94,7 @@ struct Desk {
     argon2: Argon2<'static>,
     /// A hash of no password: what an unknown name is verified against.
     nobody: String,
+    cost: Cost,
     places: Semaphore,
     seats: Semaphore,
     verifications: AtomicU64,
@@ -108,17 +109,11 @@ impl Hasher {
         let params = Params::new(cost.memory_kib, cost.passes, 1, None)
             .map_err(|cause| Error::fault(format!("the cost of passwords: {cause}")))?;
         let at_once = std::thread::available_parallelism().map_or(1, usize::from);
-        let nobody = format!(
-            "$argon2id$v=19$m={},t={},p=1${}${}",
-            cost.memory_kib,
-            cost.passes,
-            BASE64_NOPAD.encode(&random::<16>()?),
-            BASE64_NOPAD.encode(&random::<32>()?),
-        );
         Ok(Self {
             desk: Arc::new(Desk {
                 argon2: Argon2::new(Algorithm::Argon2id, Version::V0x13, params),
-                nobody,
+                nobody: of_no_password(cost)?,
+                cost,
                 places: Semaphore::new(at_once + WAITERS),
                 seats: Semaphore::new(at_once),
                 verifications: AtomicU64::new(0),
@@ -141,6 +136,15 @@ impl Hasher {
             Ok(hash.to_string())
         })
         .await
+    }
+
+    /// A hash of no password: nobody logs in with it, and trying costs as much as
+    /// with any other.
+    ///
+    /// # Errors
+    /// A machine without randomness.
+    pub fn of_no_password(&self) -> Result<String> {
+        of_no_password(self.desk.cost)
     }
 
     /// Whether what was typed is the password of this hash. Where there is no
@@ -200,4 +204,15 @@ impl Hasher {
             .await
             .map_err(|ended| Error::fault(format!("a password's task ended: {ended}")))?
     }
+}
+
+/// Salt and hash are random: no password that anybody could find gives them.
+fn of_no_password(cost: Cost) -> Result<String> {
+    Ok(format!(
+        "$argon2id$v=19$m={},t={},p=1${}${}",
+        cost.memory_kib,
+        cost.passes,
+        BASE64_NOPAD.encode(&random::<16>()?),
+        BASE64_NOPAD.encode(&random::<32>()?),
+    ))
 }

@@ -131,19 +131,21 @@ impl<R: Right> Permit<R> {
             .await
     }
 
-    /// Writes one entry that may share its transaction with its neighbours'.
+    /// Writes one entry that may share its transaction with its neighbours': `input`
+    /// is what was asked, `item` what is written of it.
     ///
     /// # Errors
     /// As [`Permit::write`].
-    pub async fn write_grouped<G: Grouped + serde::Serialize>(
+    pub async fn write_grouped<G: Grouped>(
         &self,
         app: &App,
         key: Key,
-        input: G,
+        input: &impl serde::Serialize,
+        item: G,
     ) -> Result<Done> {
-        let asked = self.asked(key, &input)?;
+        let asked = self.asked(key, input)?;
         app.scribes()
-            .write_grouped(self.room(), self.author(), asked, input)
+            .write_grouped(self.room(), self.author(), asked, item)
             .await
     }
 

@@ -6,6 +6,8 @@
 //! Work of the installation, not of a room, stands under the room id of zeros.
 
 mod expiry;
+mod fog_tests;
+mod forgotten;
 mod nightly;
 mod schedule;
 mod store;
@@ -93,6 +95,8 @@ async fn perform(app: &App, claim: Claim) -> Result<()> {
     match claim.job {
         Job::VerifyBook => nightly::verify_book(app, claim).await,
         Job::SealBook => nightly::seal_book(app, claim).await,
+        Job::FogTestsDue => fog_tests::tell(app, claim).await,
+        Job::ClosePresences => forgotten::close_presences(app, claim).await,
         Job::Expire => expiry::expire(app, claim).await,
     }
 }

@@ -5,9 +5,10 @@ use uuid::Uuid;
 
 use super::store;
 use crate::app::App;
+use crate::arrivals;
 use crate::database::Scope;
 use crate::error::{Error, Result};
-use crate::rooms;
+use crate::rooms::{self, Settings};
 use crate::web::dates::Zone;
 
 /// What the program does by itself.
@@ -17,13 +18,23 @@ pub enum Job {
     VerifyBook,
     /// Seals a room's book, each night.
     SealBook,
+    /// Tells stewards of fog tests that are overdue, each night.
+    FogTestsDue,
+    /// Writes down who did not say that they left, when that is due.
+    ClosePresences,
     /// Takes away what is no longer good, each hour.
     Expire,
 }
 
 impl Job {
     /// Every job.
-    pub const ALL: [Self; 3] = [Self::VerifyBook, Self::SealBook, Self::Expire];
+    pub const ALL: [Self; 5] = [
+        Self::VerifyBook,
+        Self::SealBook,
+        Self::FogTestsDue,
+        Self::ClosePresences,
+        Self::Expire,
+    ];
 
     /// Its name in the table of work.
     #[must_use]
@@ -31,6 +42,8 @@ impl Job {
         match self {
             Self::VerifyBook => "verify_book",
             Self::SealBook => "seal_book",
+            Self::FogTestsDue => "fog_tests_due",
+            Self::ClosePresences => "close_presences",
             Self::Expire => "expire",
         }
     }
@@ -45,17 +58,19 @@ impl Job {
     #[must_use]
     pub const fn is_of_a_room(self) -> bool {
         match self {
-            Self::VerifyBook | Self::SealBook => true,
+            Self::VerifyBook | Self::SealBook | Self::FogTestsDue | Self::ClosePresences => true,
             Self::Expire => false,
         }
     }
 
     /// The first time after `now`: at night by the room's own clock, when few
-    /// work in a darkroom.
-    fn after(self, now: OffsetDateTime, zone: &Zone) -> Result<OffsetDateTime> {
+    /// work in a darkroom; or when somebody who came now would be taken for gone.
+    fn after(self, now: OffsetDateTime, settings: &Settings) -> Result<OffsetDateTime> {
         match self {
-            Self::VerifyBook => next_at(now, zone, "03:10"),
-            Self::SealBook => next_at(now, zone, "03:40"),
+            Self::VerifyBook => next_at(now, &settings.time_zone()?, "03:10"),
+            Self::SealBook => next_at(now, &settings.time_zone()?, "03:40"),
+            Self::FogTestsDue => next_at(now, &settings.time_zone()?, "04:10"),
+            Self::ClosePresences => arrivals::over_at(settings, now),
             Self::Expire => Ok(next_hour(now)),
         }
     }
@@ -80,24 +95,28 @@ fn next_at(now: OffsetDateTime, zone: &Zone, clock: &str) -> Result<OffsetDateTi
 
 /// When a job of a room falls due next.
 pub(super) async fn next(app: &App, job: Job, room: Uuid) -> Result<OffsetDateTime> {
-    let zone = if job.is_of_a_room() {
-        zone_of(app, room).await?
-    } else {
-        Zone::utc()
+    let settings = match job.is_of_a_room() {
+        true => settings_of(app, room).await?,
+        false => nobodys(),
     };
-    job.after(app.clock().now(), &zone)
+    job.after(app.clock().now(), &settings)
 }
 
-/// The room's zone; UTC before it has settings.
-async fn zone_of(app: &App, room: Uuid) -> Result<Zone> {
+/// What holds where no room says otherwise: UTC, around the clock.
+fn nobodys() -> Settings {
+    Settings::starting(String::new(), "UTC".to_owned(), String::new())
+}
+
+/// The room's settings; nobody's before it has some.
+async fn settings_of(app: &App, room: Uuid) -> Result<Settings> {
     let scope = Scope { room, person: None };
     let settings = app
         .database()
         .reading(scope, |tx| Box::pin(rooms::settings(tx)))
         .await;
     match settings {
-        Err(Error::NotFound) => Ok(Zone::utc()),
-        answer => answer?.time_zone(),
+        Err(Error::NotFound) => Ok(nobodys()),
+        answer => answer,
     }
 }
 
@@ -132,7 +151,10 @@ mod tests {
     /// Source for the clock changes: IANA time zone database, file europe.
     #[test]
     fn a_night_job_comes_once_a_night_by_the_rooms_own_clock() {
-        let berlin = Zone::named("Europe/Berlin").unwrap();
+        let berlin = Settings {
+            zone: "Europe/Berlin".to_owned(),
+            ..nobodys()
+        };
         for (now, due) in [
             ("2026-11-25T12:00:00Z", "2026-11-26T02:10:00Z"),
             ("2026-11-26T02:09:59Z", "2026-11-26T02:10:00Z"),
@@ -149,12 +171,12 @@ mod tests {
 
     #[test]
     fn an_hourly_job_comes_at_the_full_hour() {
-        let zone = Zone::utc();
+        let settings = nobodys();
         for (now, due) in [
             ("2026-11-25T12:00:00Z", "2026-11-25T13:00:00Z"),
             ("2026-11-25T12:59:59.999999Z", "2026-11-25T13:00:00Z"),
         ] {
-            assert_eq!(Job::Expire.after(at(now), &zone).unwrap(), at(due));
+            assert_eq!(Job::Expire.after(at(now), &settings).unwrap(), at(due));
         }
     }
 }

@@ -27,43 +27,17 @@ pub enum Author {
 }
 
 impl Author {
-    pub(super) async fn recheck(self, tx: &mut RoomTx, actor: Option<Uuid>) -> Result<()> {
-        let checked = Self::recheck_all(tx, vec![(self, actor)]).await?;
-        checked.into_iter().collect()
-    }
-
-    /// One answer for each writer, in their order.
-    pub(super) async fn recheck_all(
-        tx: &mut RoomTx,
-        authors: Vec<(Self, Option<Uuid>)>,
-    ) -> Result<Vec<Result<()>>> {
-        let persons: Vec<Uuid> = authors
-            .iter()
-            .filter(|(author, _)| matches!(author, Self::Member(_)))
-            .filter_map(|(_, actor)| *actor)
-            .collect();
-        let acting = if persons.is_empty() {
-            Vec::new()
-        } else {
-            store::acting(tx, &persons).await?
+    /// Whether the writer still is that.
+    fn recheck(self, asking: &store::Asking) -> Result<()> {
+        let Self::Member(wanted) = self else {
+            return Ok(());
         };
-        let standing_of = |person: Uuid| acting.iter().find(|each| each.person_id == person);
-        Ok(authors
-            .into_iter()
-            .map(|(author, actor)| match author {
-                Self::Unchecked => Ok(()),
-                Self::Member(wanted) => may_write(wanted, actor.and_then(standing_of)),
-            })
-            .collect())
-    }
-}
-
-fn may_write(wanted: &[Role], standing: Option<&store::Acting>) -> Result<()> {
-    let standing = standing.ok_or(Error::NotFound)?;
-    match Role::parse(&standing.role) {
-        _ if standing.is_closed => Err(Error::Refused(Problem::RoomClosed)),
-        Some(role) if wanted.contains(&role) => Ok(()),
-        _ => Err(Error::Forbidden),
+        let role = asking.role.as_deref().ok_or(Error::NotFound)?;
+        match Role::parse(role) {
+            _ if asking.is_closed => Err(Error::Refused(Problem::RoomClosed)),
+            Some(role) if wanted.contains(&role) => Ok(()),
+            _ => Err(Error::Forbidden),
+        }
     }
 }
 
@@ -212,26 +186,31 @@ pub(super) struct Ask {
     pub(super) answer: oneshot::Sender<Result<Done>>,
 }
 
-/// For each request: nothing where its key is new; else what the entry under
-/// that key answers.
-pub(super) async fn settle_keys(
+/// For each request, in their order: nothing where it may be written; else its
+/// answer, which is what the entry under its key says, or that its writer may not
+/// write.
+pub(super) async fn settle(
     tx: &mut RoomTx,
-    asked: &[Asked],
+    asked: &[(Author, Asked)],
 ) -> Result<Vec<Option<Result<Done>>>> {
-    let keys: Vec<_> = asked.iter().filter_map(|asked| asked.key).collect();
-    let found = store::keyed(tx, &keys).await?;
+    let keys: Vec<Option<Vec<u8>>> = asked
+        .iter()
+        .map(|(_, asked)| asked.key.map(|key| key.to_vec()))
+        .collect();
+    let writers: Vec<Option<Uuid>> = asked.iter().map(|(_, asked)| asked.actor).collect();
+    let found = store::asking(tx, &keys, &writers).await?;
+    if found.len() != asked.len() {
+        return Err(Error::fault("the room has no name"));
+    }
     let mut settled = Vec::with_capacity(asked.len());
-    for ask in asked {
-        let keyed = found
-            .iter()
-            .find(|keyed| ask.key.is_some_and(|key| keyed.key == key));
-        settled.push(match keyed {
-            None => None,
-            Some(keyed) if !keyed.is_of(ask.actor, &ask.fingerprint) => Some(Err(Error::Mismatch)),
-            Some(keyed) => Some(Ok(Done {
-                seq: keyed.seq,
+    for ((author, asked), asking) in asked.iter().zip(found) {
+        settled.push(match asking.keyed(asked.actor, &asked.fingerprint) {
+            None => author.recheck(&asking).err().map(Err),
+            Some((_, false)) => Some(Err(Error::Mismatch)),
+            Some((seq, true)) => Some(Ok(Done {
+                seq,
                 hit: true,
-                about: store::about(tx, keyed.seq).await?,
+                about: store::about(tx, seq).await?,
             })),
         });
     }

@@ -236,8 +236,8 @@ impl<'t> Book<'t> {
         self.write(vec![draft]).await
     }
 
-    /// Writes entries of one kind in order, then moves the head; answers the
-    /// first one's number.
+    /// Writes entries of one kind in order and moves the head; answers the first
+    /// one's number.
     pub(super) async fn write(&mut self, drafts: Vec<Draft>) -> Result<i64> {
         let first = self.head.seq + 1;
         let Some(kind) = drafts.first().map(|draft| draft.kind) else {
@@ -266,7 +266,7 @@ impl<'t> Book<'t> {
             });
         }
         self.head.recorded_at = self.now;
-        store::insert_entries(self.tx, rows).await?;
+        store::insert_entries(self.tx, rows, &self.head).await?;
         let row = self.kinds.iter().find(|row| row.name == kind);
         let row = row.ok_or_else(|| Error::fault(format!("no such kind of entry: {kind}")))?;
         (row.project)(self.tx, &written).await?;
@@ -286,11 +286,5 @@ impl<'t> Book<'t> {
             recorded_at_us: micros(self.now),
             payload: &draft.payload,
         }
-    }
-
-    /// Writes where the book now ends. Done once, before the commit.
-    pub(crate) async fn close(self) -> Result<Head> {
-        store::move_head(self.tx, &self.head).await?;
-        Ok(self.head)
     }
 }

@@ -39,7 +39,7 @@ pub use ask::{Author, Composed, Done, Grouped};
 pub use book::{Asked, Book, Draft, Fingerprint, Head, Key, Recording};
 pub use entry::{About, Entry, Kind, Kinds, Placed, SeenBy, Written};
 pub use scribe::{OnCommit, Scribes};
-pub use store::{head, heads};
+pub use store::{hash_at, head, heads};
 
 /// What a key was used for: the SHA-256 of an action's name and its input as read.
 ///

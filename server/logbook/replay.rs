@@ -38,6 +38,9 @@ pub const DERIVED: &[&str] = &[
     "pass",
     "wear",
     "outage",
+    "lamp",
+    "fog_test",
+    "presence",
     "handover",
 ];
 
@@ -49,6 +52,7 @@ pub const NOT_DERIVED: &[(&str, &str)] = &[
     ("invitation", "a secret; what comes of it is an entry"),
     ("work", "what the program is still to do"),
     ("verification", "what verifying found"),
+    ("fog_test_told", "what stewards were told already"),
     ("notice", "what somebody has read is nobody else's business"),
     ("delivery", "what became of a notice"),
     ("token", "a secret; it acts by its person's role"),

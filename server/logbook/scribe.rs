@@ -16,7 +16,7 @@ use futures_util::future::BoxFuture;
 use tokio::sync::{mpsc, oneshot};
 use uuid::Uuid;
 
-use super::ask::{Ask, Author, Done, GroupOf, Grouped, Work, settle_keys};
+use super::ask::{Ask, Author, Done, GroupOf, Grouped, Work, settle};
 use super::book::{Asked, Book, Draft, Head, Recording};
 use super::entry::Kinds;
 use crate::database::{Database, RoomTx, Scope};
@@ -208,12 +208,29 @@ impl Desk {
         asked: Asked,
         work: Work,
     ) -> Result<Done> {
-        let mut tx = self.open(room, asked.actor).await?;
-        let mut book = Book::open(&mut tx, self.kinds, &self.recording, asked).await?;
-        if let Some(settled) = settle_keys(book.tx(), &[asked]).await?.pop().flatten() {
-            return settled;
+        let person = asked.actor;
+        let mut tx = match work {
+            Work::Alone(_) => self.database.open_room(Scope { room, person }).await?,
+            Work::Grouped(..) => self.open_often(room, person).await?,
+        };
+        let written = self.write_in(&mut tx, author, asked, work).await;
+        let (done, head) = tx.end(written).await?;
+        (self.on_commit)(room, head);
+        Ok(done)
+    }
+
+    async fn write_in(
+        &self,
+        tx: &mut RoomTx,
+        author: Author,
+        asked: Asked,
+        work: Work,
+    ) -> Result<(Done, Head)> {
+        let mut book = Book::open(tx, self.kinds, &self.recording, asked).await?;
+        let settled = settle(book.tx(), &[(author, asked)]).await?;
+        if let Some(settled) = settled.into_iter().next().flatten() {
+            return settled.map(|done| (done, book.head()));
         }
-        author.recheck(book.tx(), asked.actor).await?;
         match work {
             Work::Alone(work) => work(&mut book).await?,
             Work::Grouped(group, item) => {
@@ -227,14 +244,11 @@ impl Desk {
         let (seq, about) = book
             .first()
             .ok_or_else(|| Error::fault("an action wrote nothing in the book"))?;
-        let head = book.close().await?;
-        tx.commit().await?;
-        (self.on_commit)(room, head);
-        Ok(Done::new(seq, &about))
+        Ok((Done::new(seq, &about), book.head()))
     }
 
-    async fn open(&self, room: Uuid, person: Option<Uuid>) -> Result<RoomTx> {
-        self.database.open_room(Scope { room, person }).await
+    async fn open_often(&self, room: Uuid, person: Option<Uuid>) -> Result<RoomTx> {
+        self.database.open_room_often(Scope { room, person }).await
     }
 
     /// Writes a group in one transaction; where that fails as a whole, one by one.
@@ -255,41 +269,46 @@ impl Desk {
     }
 
     async fn group_transaction(&self, room: Uuid, batch: &[Ask]) -> Result<Vec<Result<Done>>> {
-        let asked: Vec<Asked> = batch.iter().map(|ask| ask.asked).collect();
-        if has_twins(&asked) {
+        if has_twins(batch) {
             return Err(Error::Unavailable("one key twice in a group"));
         }
+        let mut tx = self.open_often(room, None).await?;
+        let written = self.write_group_in(&mut tx, batch).await;
+        let (outcomes, head) = tx.end(written).await?;
+        (self.on_commit)(room, head);
+        Ok(outcomes)
+    }
+
+    async fn write_group_in(
+        &self,
+        tx: &mut RoomTx,
+        batch: &[Ask],
+    ) -> Result<(Vec<Result<Done>>, Head)> {
         let Some(Work::Grouped(group, _)) = batch.first().map(|ask| &ask.work) else {
             return Err(Error::fault("a group of nothing"));
         };
-        let mut tx = self.open(room, None).await?;
         let nobody = Asked {
             actor: None,
             key: None,
             fingerprint: [0; 32],
         };
-        let mut book = Book::open(&mut tx, self.kinds, &self.recording, nobody).await?;
-        let mut outcomes = settle_keys(book.tx(), &asked).await?;
-        let authors = batch.iter().map(|ask| (ask.author, ask.asked.actor));
-        let allowed = Author::recheck_all(book.tx(), authors.collect()).await?;
+        let mut book = Book::open(tx, self.kinds, &self.recording, nobody).await?;
+        let asked: Vec<_> = batch.iter().map(|ask| (ask.author, ask.asked)).collect();
+        let mut outcomes = settle(book.tx(), &asked).await?;
         let mut open = Vec::new();
-        for (place, (ask, allowed)) in batch.iter().zip(allowed).enumerate() {
-            match (&mut outcomes[place], allowed, &ask.work) {
-                (Some(_), _, _) | (None, _, Work::Alone(_)) => {}
-                (settled, Err(refused), _) => *settled = Some(Err(refused)),
-                (None, Ok(()), Work::Grouped(_, item)) => open.push((place, item.clone())),
+        let mut items = Vec::new();
+        for (place, ask) in batch.iter().enumerate() {
+            if let (None, Work::Grouped(_, item)) = (&outcomes[place], &ask.work) {
+                open.push(place);
+                items.push((ask.asked, item.clone()));
             }
         }
-        let items = open
-            .iter()
-            .map(|(place, item)| (asked[*place], item.clone()))
-            .collect();
         let now = book.now();
         let composed = (group.compose)(book.tx(), now, items).await?;
         let mut drafts = Vec::new();
         let mut seq = book.head().seq;
-        for ((place, _), draft) in open.iter().zip(composed) {
-            outcomes[*place] = Some(draft.map(|draft: Draft| {
+        for (place, draft) in open.into_iter().zip(composed) {
+            outcomes[place] = Some(draft.map(|draft: Draft| {
                 seq += 1;
                 let done = Done::new(seq, draft.about());
                 drafts.push(draft);
@@ -297,20 +316,17 @@ impl Desk {
             }));
         }
         book.write(drafts).await?;
-        let head = book.close().await?;
-        tx.commit().await?;
-        (self.on_commit)(room, head);
-        Ok(outcomes
-            .into_iter()
-            .map(|outcome| outcome.unwrap_or(Err(Error::Unavailable("the request was lost"))))
-            .collect())
+        let lost = || Err(Error::Unavailable("the request was lost"));
+        let outcomes = outcomes.into_iter();
+        let outcomes = outcomes.map(|outcome| outcome.unwrap_or_else(lost));
+        Ok((outcomes.collect(), book.head()))
     }
 }
 
 /// Whether one key stands twice in a group: the second answers from the first,
 /// which takes two transactions.
-fn has_twins(asked: &[Asked]) -> bool {
-    let mut keys: Vec<_> = asked.iter().filter_map(|asked| asked.key).collect();
+fn has_twins(batch: &[Ask]) -> bool {
+    let mut keys: Vec<_> = batch.iter().filter_map(|ask| ask.asked.key).collect();
     let before = keys.len();
     keys.sort_unstable();
     keys.dedup();

@@ -3,7 +3,7 @@
 use time::OffsetDateTime;
 use uuid::Uuid;
 
-use super::book::{Fingerprint, Head, Key};
+use super::book::{Fingerprint, Head};
 use super::chain::{self, Link};
 use super::entry::About;
 use crate::clock::moment;
@@ -50,6 +50,22 @@ pub async fn head(tx: &mut RoomTx) -> Result<Head> {
     })
 }
 
+/// The hash of an entry, where the book has it.
+///
+/// # Errors
+/// The database's.
+pub async fn hash_at(tx: &mut RoomTx, seq: i64) -> Result<Option<[u8; 32]>> {
+    let room = tx.room();
+    let found = sqlx::query_scalar!(
+        "select hash from entry where room_id = $1 and seq = $2",
+        room,
+        seq
+    )
+    .fetch_optional(tx.db())
+    .await?;
+    found.map(hash_of).transpose()
+}
+
 /// Where the books of these rooms end.
 ///
 /// # Errors
@@ -89,20 +105,6 @@ pub(super) async fn insert_head(tx: &mut RoomTx, head: &Head) -> Result<()> {
     let room = tx.room();
     sqlx::query!(
         "insert into head (room_id, seq, hash, recorded_at) values ($1, $2, $3, $4)",
-        room,
-        head.seq,
-        &head.hash,
-        head.recorded_at
-    )
-    .execute(tx.db())
-    .await?;
-    Ok(())
-}
-
-pub(super) async fn move_head(tx: &mut RoomTx, head: &Head) -> Result<()> {
-    let room = tx.room();
-    sqlx::query!(
-        "update head set seq = $2, hash = $3, recorded_at = $4 where room_id = $1",
         room,
         head.seq,
         &head.hash,
@@ -162,19 +164,27 @@ impl EntryRows {
     }
 }
 
-pub(super) async fn insert_entries(tx: &mut RoomTx, rows: EntryRows) -> Result<()> {
+/// Writes entries, what each is about, and where the book now ends.
+pub(super) async fn insert_entries(tx: &mut RoomTx, rows: EntryRows, head: &Head) -> Result<()> {
     let room = tx.room();
     sqlx::query!(
         r#"
-        insert into entry (
-            room_id, version, seq, prev, hash, kind, actor, key, fingerprint, happened_at,
-            recorded_at, payload
+        with written as (
+            insert into entry (
+                room_id, version, seq, prev, hash, kind, actor, key, fingerprint, happened_at,
+                recorded_at, payload
+            )
+            select $1, $2::smallint, t.*
+            from unnest(
+                $3::bigint[], $4::bytea[], $5::bytea[], $6::text[], $7::uuid[], $8::bytea[],
+                $9::bytea[], $10::timestamptz[], $11::timestamptz[], $12::bytea[]
+            ) t
+        ), told as (
+            insert into entry_about (room_id, seq, noun, id)
+            select $1, t.*
+            from unnest($13::bigint[], $14::text[], $15::uuid[]) t
         )
-        select $1, $2::smallint, t.*
-        from unnest(
-            $3::bigint[], $4::bytea[], $5::bytea[], $6::text[], $7::uuid[], $8::bytea[],
-            $9::bytea[], $10::timestamptz[], $11::timestamptz[], $12::bytea[]
-        ) t
+        update head set seq = $16, hash = $17, recorded_at = $18 where room_id = $1
         "#,
         room,
         i16::from(chain::VERSION),
@@ -187,60 +197,17 @@ pub(super) async fn insert_entries(tx: &mut RoomTx, rows: EntryRows) -> Result<(
         &rows.fingerprint,
         &rows.happened_at,
         &rows.recorded_at,
-        &rows.payload
-    )
-    .execute(tx.db())
-    .await?;
-    sqlx::query!(
-        r#"
-        insert into entry_about (room_id, seq, noun, id)
-        select $1, t.*
-        from unnest($2::bigint[], $3::text[], $4::uuid[]) t
-        "#,
-        room,
+        &rows.payload,
         &rows.about_seq,
         &rows.about_noun,
-        &rows.about_id
+        &rows.about_id,
+        head.seq,
+        &head.hash,
+        head.recorded_at
     )
     .execute(tx.db())
     .await?;
     Ok(())
-}
-
-/// An entry found again by its key.
-#[derive(Clone, Debug)]
-pub(super) struct Keyed {
-    pub(super) seq: i64,
-    pub(super) key: Vec<u8>,
-    pub(super) actor: Option<Uuid>,
-    pub(super) fingerprint: Vec<u8>,
-}
-
-impl Keyed {
-    pub(super) fn is_of(&self, actor: Option<Uuid>, fingerprint: &Fingerprint) -> bool {
-        self.actor == actor && self.fingerprint == fingerprint
-    }
-}
-
-pub(super) async fn keyed(tx: &mut RoomTx, keys: &[Key]) -> Result<Vec<Keyed>> {
-    if keys.is_empty() {
-        return Ok(Vec::new());
-    }
-    let room = tx.room();
-    let keys: Vec<Vec<u8>> = keys.iter().map(|key| key.to_vec()).collect();
-    let found = sqlx::query_as!(
-        Keyed,
-        r#"
-        select seq, key as "key!", actor, fingerprint
-        from entry
-        where room_id = $1 and key = any($2)
-        "#,
-        room,
-        &keys
-    )
-    .fetch_all(tx.db())
-    .await?;
-    Ok(found)
 }
 
 /// What an entry is about, as written beside it.
@@ -256,29 +223,60 @@ pub(super) async fn about(tx: &mut RoomTx, seq: i64) -> Result<Vec<(String, Uuid
     Ok(found.into_iter().map(|row| (row.noun, row.id)).collect())
 }
 
-/// What a person is in the room, and whether the room takes entries.
-pub(super) struct Acting {
-    pub(super) person_id: Uuid,
-    pub(super) role: String,
+/// What stands already under a request's key, and who asks.
+#[derive(Debug)]
+pub(super) struct Asking {
+    /// The number of the entry under the key.
+    seq: Option<i64>,
+    actor: Option<Uuid>,
+    fingerprint: Option<Vec<u8>>,
+    /// What the writer is in the room now; nothing for whoever may not act there.
+    pub(super) role: Option<String>,
     pub(super) is_closed: bool,
 }
 
-/// The standing of persons who may act in the room now.
-pub(super) async fn acting(tx: &mut RoomTx, persons: &[Uuid]) -> Result<Vec<Acting>> {
+impl Asking {
+    /// The entry under the key, with whether it is of this actor and for this thing.
+    pub(super) fn keyed(&self, by: Option<Uuid>, fingerprint: &Fingerprint) -> Option<(i64, bool)> {
+        let same_thing = self.fingerprint.as_deref() == Some(fingerprint.as_slice());
+        self.seq.map(|seq| (seq, self.actor == by && same_thing))
+    }
+}
+
+/// One row for each request, in their order. Each thing is looked up by its key, as
+/// in every statement of a note: a plan that was made while the tables were small,
+/// which joined whole rooms, would be kept when they have grown.
+pub(super) async fn asking(
+    tx: &mut RoomTx,
+    keys: &[Option<Vec<u8>>],
+    writers: &[Option<Uuid>],
+) -> Result<Vec<Asking>> {
     let room = tx.room();
     let found = sqlx::query_as!(
-        Acting,
+        Asking,
         r#"
-        select m.person_id, m.role, n.closed_at is not null as "is_closed!"
-        from membership m
-        join room_name n on n.room_id = m.room_id
-        where m.room_id = $1
-            and m.person_id = any($2)
-            and m.suspended_at is null
-            and m.ended_at is null
+        select
+            e.seq as "seq?",
+            e.actor as "actor?",
+            e.fingerprint as "fingerprint?",
+            m.role as "role?",
+            n.closed_at is not null as "is_closed!"
+        from unnest($2::bytea[], $3::uuid[]) with ordinality as i (key, writer, item)
+        join room_name n on n.room_id = $1
+        left join lateral (
+            select seq, actor, fingerprint from entry where room_id = $1 and key = i.key limit 1
+        ) e on true
+        left join lateral (
+            select role
+            from membership
+            where room_id = $1 and person_id = i.writer and suspended_at is null and ended_at is null
+            limit 1
+        ) m on true
+        order by i.item
         "#,
         room,
-        persons
+        keys as &[Option<Vec<u8>>],
+        writers as &[Option<Uuid>]
     )
     .fetch_all(tx.db())
     .await?;

@@ -71,6 +71,15 @@ pub enum Notice {
         /// Who took it back, by name.
         by: String,
     },
+    /// A fog test of a lamp is overdue.
+    FogTestDue {
+        /// Which lamp.
+        lamp: Uuid,
+        /// What people call it.
+        name: String,
+        /// The last day on which the test held, as `2027-11-03`.
+        again_by: String,
+    },
     /// A steward set a note of the one who is told right.
     NoteCorrected {
         /// The number of the note's entry.

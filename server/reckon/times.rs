@@ -1,9 +1,11 @@
-//! Questions about time, temperature and emergence.
+//! Questions about time, temperature and emergence, and about paper in the light of a
+//! lamp.
 
 use serde_json::json;
 
 use super::fields::{Blame, Fields};
 use super::{Answer, Question, Refusal, question};
+use crate::darkroom::fog::{FogError, SafeTime, Steps, safe_time};
 use crate::darkroom::quantities::TenthsCelsius;
 use crate::darkroom::time_temperature::{
     Agent, Coefficient, TimeError, Timed, WorkingRange, emergence_advice, emergence_ratio, factor,
@@ -47,6 +49,11 @@ pub(super) const QUESTIONS: &[Question] = &[
             r#""other":{"time_seconds":60,"tenths_celsius":240}"#
         ),
         emergence,
+    ),
+    question(
+        "fog_test",
+        r#","longest_clean_seconds":240,"shortest_fogged_seconds":480"#,
+        fog_test,
     ),
 ];
 
@@ -97,4 +104,22 @@ fn emergence(fields: &mut Fields) -> Answer {
         _ => "now",
     })?;
     Ok(json!({ "ratio_thousandths": ratio, "advice": emergence_advice(ratio) }))
+}
+
+/// A step that is left out was not found: nothing stayed clean, or nothing fogged.
+fn fog_test(fields: &mut Fields) -> Answer {
+    let steps = Steps {
+        longest_clean: fields.take_or("longest_clean_seconds", None)?,
+        shortest_fogged: fields.take_or("shortest_fogged_seconds", None)?,
+    };
+    let time = safe_time(steps).blame_by(|reason| match reason {
+        FogError::OutOfOrder => "shortest_fogged_seconds",
+        _ => "longest_clean_seconds",
+    })?;
+    let found = match time {
+        SafeTime::Reckoned(_) => "reckoned",
+        SafeTime::NothingFogged(_) => "nothing_fogged",
+        SafeTime::AllFogged => "all_fogged",
+    };
+    Ok(json!({ "safe_seconds": time.seconds(), "found": found }))
 }

@@ -175,7 +175,6 @@ async fn write_first_entries(
     for starter in starters {
         starter(&mut book).await?;
     }
-    book.close().await?;
     Ok(())
 }
 

@@ -36,7 +36,27 @@ pub async fn note_sheets(
     key: Key,
     new: NewNote,
 ) -> Result<Done> {
-    permit.write_grouped(app, key, new).await
+    permit.write_grouped(app, key, &new.clone(), new).await
+}
+
+/// Notes sheets that waited on a phone until there was a network: by the phone's own
+/// clock they were noted at `said_us`. A repeat says the same, while what `new` says
+/// of when it happened was reckoned back from the moment at which it was sent.
+///
+/// # Errors
+/// As [`note_sheets`].
+pub async fn note_kept_sheets(
+    app: &App,
+    permit: &Permit<NoteSheets>,
+    key: Key,
+    new: NewNote,
+    said_us: i64,
+) -> Result<Done> {
+    let said = NewNote {
+        happened_at_us: Some(said_us),
+        ..new.clone()
+    };
+    permit.write_grouped(app, key, &said, new).await
 }
 
 /// A note to take back.

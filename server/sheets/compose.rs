@@ -2,6 +2,7 @@
 
 pub(super) mod store;
 
+use std::collections::HashMap;
 use std::sync::Arc;
 
 use serde::Serialize;
@@ -88,30 +89,54 @@ pub(super) async fn compose(
     now: OffsetDateTime,
     items: &[Item<'_>],
 ) -> Result<Vec<Result<Composed<Noted>>>> {
-    let column = |pick: fn(&NewNote) -> Uuid| -> Vec<Uuid> {
-        items.iter().map(|item| pick(item.note)).collect()
-    };
-    let lines = column(|note| note.line_id);
-    let sizes = column(|note| note.sheet_size_id);
-    let classes = column(|note| note.paper_class_id);
-    let times: Vec<OffsetDateTime> = items
-        .iter()
-        .map(|item| item.note.happened_at().unwrap_or(now))
-        .collect();
-    let grounds = store::grounds(tx, &lines, &sizes, &classes).await?;
-    let stood = store::stood(tx, &lines, &classes, &times).await?;
-    if grounds.len() != items.len() {
+    let places = Places::of(items, now);
+    let grounds = store::grounds(tx, &places.lines, &places.sizes, &places.classes).await?;
+    let stood = store::stood(tx, &places.lines, &places.classes, &places.times).await?;
+    if grounds.len() != places.lines.len() {
         return Err(Error::fault("the room has no settings"));
     }
     let mut running = Running::default();
     Ok(items
         .iter()
-        .zip(&grounds)
-        .map(|(item, ground)| {
+        .zip(&places.of_item)
+        .map(|(item, place)| {
+            let ground = &grounds[*place];
             let stood = stood.iter().filter(|stood| stood.item == ground.item);
             compose_one(item, ground, &stood.collect::<Vec<_>>(), now, &mut running)
         })
         .collect())
+}
+
+/// What the notes of a group ask about, each once: most are of just now, and many
+/// of the same paper in the same line.
+#[derive(Default)]
+struct Places {
+    lines: Vec<Uuid>,
+    sizes: Vec<Uuid>,
+    classes: Vec<Uuid>,
+    times: Vec<OffsetDateTime>,
+    /// For each note which of them is its own.
+    of_item: Vec<usize>,
+}
+
+impl Places {
+    fn of(items: &[Item<'_>], now: OffsetDateTime) -> Self {
+        let mut places = Self::default();
+        let mut known = HashMap::new();
+        for Item { note, .. } in items {
+            let at = note.happened_at().unwrap_or(now);
+            let place = (note.line_id, note.sheet_size_id, note.paper_class_id, at);
+            let of_item = *known.entry(place).or_insert_with(|| {
+                places.lines.push(note.line_id);
+                places.sizes.push(note.sheet_size_id);
+                places.classes.push(note.paper_class_id);
+                places.times.push(at);
+                places.lines.len() - 1
+            });
+            places.of_item.push(of_item);
+        }
+        places
+    }
 }
 
 fn compose_one(

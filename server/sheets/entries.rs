@@ -2,6 +2,8 @@
 
 mod store;
 
+use std::ops::AddAssign;
+
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
@@ -96,6 +98,18 @@ pub struct Brought {
     pub carried_out_ul: i64,
     /// Solution of the bath before carried in, in microlitres.
     pub received_ul: i64,
+}
+
+impl AddAssign for Brought {
+    fn add_assign(&mut self, other: Self) {
+        for (sum, silver) in self.silver_ug.iter_mut().zip(other.silver_ug) {
+            *sum += silver;
+        }
+        self.bromide_ug += other.bromide_ug;
+        self.alkali_neq += other.alkali_neq;
+        self.carried_out_ul += other.carried_out_ul;
+        self.received_ul += other.received_ul;
+    }
 }
 
 impl Wear {

@@ -16,6 +16,7 @@ mod effects;
 mod entries;
 mod film_pages;
 pub mod input;
+mod kept;
 mod lines;
 mod note_pages;
 mod noted_pages;

@@ -5,7 +5,8 @@ use axum::response::Response;
 use serde::Deserialize;
 use time::OffsetDateTime;
 
-use super::actions::note_sheets;
+use super::actions::{note_kept_sheets, note_sheets};
+use super::kept::Waited;
 use super::lines::{LineFor, lines_for};
 use super::store::{self, LastChoice};
 use super::views::{NoteSheetsForm, NoteSheetsPage};
@@ -81,6 +82,7 @@ async fn note_form(
     let form = NoteSheetsForm {
         key: new_key()?,
         when: "now".to_owned(),
+        person: permit.person().id.to_string(),
         ..last_choice(&ground, &chosen)
     };
     page(&note_page(
@@ -125,7 +127,7 @@ async fn note_send(
     frame: Frame,
     Form(form): Form<NoteSheetsForm>,
 ) -> Result<Response> {
-    let key = read_key(&form.key)?;
+    let key = own_key(&permit, &form)?;
     match note_as_typed(&app, &permit, key, &form).await {
         Ok((seq, adjusted)) => {
             let query = when::query(adjusted);
@@ -135,6 +137,16 @@ async fn note_send(
             let (problems, ground) = (to_mend(error)?, ground(&app, &permit).await?);
             mend(&note_page(&permit, &frame, &ground, form, &problems)?)
         }
+    }
+}
+
+/// The form's key, unless the form is somebody else's: a phone that was handed on
+/// may still hold what another noted.
+fn own_key(permit: &Permit<NoteSheets>, form: &NoteSheetsForm) -> Result<Key> {
+    let is_own = form.person.is_empty() || form.person == permit.person().id.to_string();
+    match is_own {
+        true => read_key(&form.key),
+        false => Err(Error::Refused(Problem::NotYourForm)),
     }
 }
 
@@ -151,8 +163,15 @@ async fn note_as_typed(
     };
     let when = when::read(app, permit, typed).await?;
     let (new, adjusted) = read(form, when).map_err(Error::Invalid)?;
-    let done = note_sheets(app, permit, key, new).await.map_err(at_time)?;
-    Ok((done.seq, adjusted))
+    let waited = Waited::read(form).map_err(|problem| Error::field("time", problem))?;
+    let done = match waited {
+        Some(waited) => {
+            let new = waited.placed(new, app.clock().now());
+            note_kept_sheets(app, permit, key, new, waited.said_us).await
+        }
+        None => note_sheets(app, permit, key, new).await,
+    };
+    Ok((done.map_err(at_time)?.seq, adjusted))
 }
 
 /// What is wrong with the moment stands beside the time.
@@ -233,6 +252,7 @@ fn note_page(
         lines: lines.map(|line| Choice::new(line.id, &line.name)).collect(),
         paper_classes: class_choices(&ground.classes),
         sheet_sizes: size_choices(&ground.sizes),
+        zone: ground.settings.zone.clone(),
         days: late::days(
             &ground.settings.time_zone()?,
             ground.settings.late_note_minutes,

@@ -273,7 +273,7 @@ pub(super) async fn stood_anything(
             where room_id = $1
                 and line_id = $2
                 and from_at <= $3
-                and (until_at is null or until_at > $3)
+                and coalesce(until_at, 'infinity') > $3
         ) as "stood!"
         "#,
         room,

@@ -33,6 +33,12 @@ pub struct NoteSheetsForm {
     pub day: String,
     /// Its time, `18:05`.
     pub time: String,
+    /// Whose form it is; nothing where that was not said.
+    pub person: String,
+    /// When it was noted by the phone's clock: milliseconds since 1970.
+    pub noted_at: String,
+    /// What that clock said when it was sent.
+    pub sent_at: String,
 }
 
 /// The form to note sheets.
@@ -53,6 +59,8 @@ pub struct NoteSheetsPage {
     pub sheet_sizes: Vec<Choice>,
     /// The days a late note may name, today first.
     pub days: Vec<Choice>,
+    /// The room's time zone, by its IANA name.
+    pub zone: String,
     /// Is the tick for an unknown tray offered? Only after a refusal.
     pub offers_unknown_tray: bool,
     /// What stands beside the tick for toned prints; no tick without a toner.

@@ -29,6 +29,8 @@ static ASSETS: LazyLock<Vec<Asset>> = LazyLock::new(|| {
         ),
         asset("bench.css", CSS, include_bytes!("../../static/bench.css")),
         asset("desk.css", CSS, include_bytes!("../../static/desk.css")),
+        asset("kept.css", CSS, include_bytes!("../../static/kept.css")),
+        asset("live.css", CSS, include_bytes!("../../static/live.css")),
         asset("paper.css", CSS, include_bytes!("../../static/paper.css")),
         asset("print.css", CSS, include_bytes!("../../static/print.css")),
         asset(
@@ -36,6 +38,8 @@ static ASSETS: LazyLock<Vec<Asset>> = LazyLock::new(|| {
             SCRIPT,
             include_bytes!("../../static/wetside.js"),
         ),
+        asset("notes.js", SCRIPT, include_bytes!("../../static/notes.js")),
+        asset("live.js", SCRIPT, include_bytes!("../../static/live.js")),
         asset(
             "mark.svg",
             "image/svg+xml",

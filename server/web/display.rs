@@ -82,5 +82,14 @@ pub async fn safelight(frame: Frame, Query(choice): Query<Choice>) -> Result<Res
     let mut shell = frame.shell();
     shell.display = Display::Safelight;
     shell.here = own_path(&choice.back).to_owned();
-    page(&SafelightPage { shell })
+    let record = room_of(&shell.here).map(|slug| shell.to(&format!("/rooms/{slug}/lamps")));
+    page(&SafelightPage { shell, record })
+}
+
+/// The short name of the room that a path of ours lies in.
+fn room_of(path: &str) -> Option<&str> {
+    let rest = path.strip_prefix("/rooms/")?;
+    let slug = rest.split(['/', '?']).next()?;
+    let is_of_slugs = |letter: char| letter.is_ascii_alphanumeric() || letter == '-';
+    (!slug.is_empty() && slug.chars().all(is_of_slugs)).then_some(slug)
 }

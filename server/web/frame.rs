@@ -2,21 +2,22 @@
 //!
 //! A frame that is extracted after a permit also knows what is around the page: it
 //! comes after it in every handler's signature. A page that is kept for several
-//! readers takes a `KeptFrame` instead, which asks nothing.
+//! readers takes the `Display` alone, and asks nothing.
 
 use std::convert::Infallible;
 
 use axum::extract::FromRequestParts;
+use axum::http::HeaderMap;
 use axum::http::request::Parts;
 
 use super::around::{Around, around};
 use crate::app::App;
 use crate::database::Scope;
 use crate::identity::sessions::cookie;
-use crate::identity::{Membership, Permit, Person};
+use crate::identity::{Permit, Person};
 use crate::rights::{
     KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeBench,
-    SeeHandover, SeeMembers, SeePapers, SeeProducts, SeeRoom,
+    SeeHandover, SeeLamps, SeeMembers, SeePapers, SeeProducts, SeeRoom,
 };
 use crate::web::shell::{Display, Place, RoomName, Shell};
 
@@ -48,16 +49,17 @@ impl FromRequestParts<App> for Frame {
     }
 }
 
-/// The frame of a page that is kept: what is its reader's own stays out of it.
-#[derive(Clone, Debug)]
-pub struct KeptFrame(pub Frame);
-
-impl FromRequestParts<App> for KeptFrame {
+/// The display of the device that asks: all that a page that is kept takes from a request.
+impl FromRequestParts<App> for Display {
     type Rejection = Infallible;
 
-    async fn from_request_parts(parts: &mut Parts, app: &App) -> Result<Self, Infallible> {
-        Ok(Self(Frame::of(parts, app)))
+    async fn from_request_parts(parts: &mut Parts, _: &App) -> Result<Self, Infallible> {
+        Ok(display(&parts.headers))
     }
+}
+
+fn display(headers: &HeaderMap) -> Display {
+    cookie(headers, "display").map_or(Display::Day, Display::named)
 }
 
 impl Frame {
@@ -68,7 +70,19 @@ impl Frame {
         Self {
             base: app.address().base().to_owned(),
             here: here.map_or_else(|| "/".to_owned(), |here| here.as_str().to_owned()),
-            display: cookie(&parts.headers, "display").map_or(Display::Day, Display::named),
+            display: display(&parts.headers),
+            around: None,
+        }
+    }
+
+    /// The frame of a page that is kept for several readers: what is a reader's own stays
+    /// out of it.
+    #[must_use]
+    pub fn kept(app: &App, here: String, display: Display) -> Self {
+        Self {
+            base: app.address().base().to_owned(),
+            here,
+            display,
             around: None,
         }
     }
@@ -105,26 +119,28 @@ impl Frame {
     #[must_use]
     pub fn shell_in<R: Right>(&self, permit: &Permit<R>, place: Option<Place>) -> Shell {
         let around = self.around.clone();
+        let membership = permit.membership();
+        let room = RoomName {
+            slug: membership.slug.clone(),
+            name: membership.room_name.clone(),
+        };
         Shell {
             person: Some(permit.person().name.clone()),
             place,
             unread: around.as_ref().map(|around| around.unread),
             off: around.map_or_else(Vec::new, |around| around.off),
-            ..self.shell_for_role(permit.membership())
+            demo: membership.is_demo,
+            ..self.shell_for_role(membership.role, room)
         }
     }
 
     /// The shell of a page that is kept for everyone of a role: it names nobody.
     #[must_use]
-    pub fn shell_for_role(&self, membership: &Membership) -> Shell {
+    pub fn shell_for_role(&self, role: Role, room: RoomName) -> Shell {
         Shell {
             logged_in: true,
-            room: Some(RoomName {
-                slug: membership.slug.clone(),
-                name: membership.room_name.clone(),
-            }),
-            places: places(membership.role),
-            demo: membership.is_demo,
+            room: Some(room),
+            places: places(role),
             ..self.shell()
         }
     }
@@ -136,12 +152,14 @@ fn places(role: Role) -> Vec<Place> {
         (Place::Board, LookAtBoard::ROW),
         (Place::NoteSheets, NoteSheets::ROW),
         (Place::Notices, ReadNotices::ROW),
+        (Place::Present, LookAtBoard::ROW),
         (Place::Outages, LookAtBoard::ROW),
         (Place::Book, ReadBook::ROW),
         (Place::Members, SeeMembers::ROW),
         (Place::Bench, SeeBench::ROW),
         (Place::Products, SeeProducts::ROW),
         (Place::Papers, SeePapers::ROW),
+        (Place::Lamps, SeeLamps::ROW),
         (Place::Settings, SeeRoom::ROW),
         (Place::Handover, SeeHandover::ROW),
         (Place::Checkpoints, SealBook::ROW),

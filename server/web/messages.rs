@@ -5,12 +5,14 @@
 //! to do.
 
 pub mod api;
+pub mod arrivals;
 pub mod bench;
 pub mod desk;
 pub mod drawing;
 pub mod entries;
 pub mod handover;
 pub mod keeping;
+pub mod lamps;
 pub mod lines;
 pub mod mix_entries;
 pub mod mix_problems;

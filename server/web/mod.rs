@@ -10,6 +10,8 @@ pub mod assets;
 pub mod chart;
 /// Instants in words of the room's zone, and local times back to instants.
 pub mod dates;
+/// Days of the calendar.
+pub mod days;
 /// What the pages of the steward's desk share.
 pub mod desk;
 /// How bright the pages are.
@@ -40,8 +42,12 @@ pub mod lengths;
 pub mod listener;
 /// Every visible sentence that does not stand in a template.
 pub mod messages;
+/// Times in the dark, as typed.
+pub mod minutes;
 /// Volumes, lengths and shares, exactly, with the room's decimal mark.
 pub mod numbers;
+/// What a phone keeps for when there is no network.
+pub mod offline;
 /// The frame around every page.
 pub mod shell;
 /// https by the program itself.

@@ -87,6 +87,8 @@ pub enum Place {
     Checkpoints,
     Tokens,
     Outages,
+    Lamps,
+    Present,
     Handover,
 }
 
@@ -107,6 +109,8 @@ impl Place {
             Self::Checkpoints => "/checkpoints",
             Self::Tokens => "/tokens",
             Self::Outages => "/outages",
+            Self::Lamps => "/lamps",
+            Self::Present => "/present",
             Self::Handover => "/handover",
         }
     }
@@ -173,6 +177,14 @@ impl Shell {
             Some(room) => format!("{}/rooms/{}{path}", self.base, room.slug),
             None => self.to("/rooms"),
         }
+    }
+
+    /// The room whose pages a phone keeps for when there is no network: one in which
+    /// the reader may go somewhere.
+    #[must_use]
+    pub fn own_room(&self) -> Option<&str> {
+        let room = self.room.as_ref().filter(|_| !self.places.is_empty());
+        room.map(|room| room.slug.as_str())
     }
 
     /// The Emergency page: the room's own where there is a room.

@@ -67,12 +67,22 @@ pub struct ErrorPage {
     pub retry_after_s: Option<u64>,
 }
 
+/// What a phone shows where it reaches nobody and kept no copy.
+#[derive(Debug, Clone, Template)]
+#[template(path = "offline.html")]
+pub struct OfflinePage {
+    /// The frame.
+    pub shell: Shell,
+}
+
 /// Said the first time a device chooses Safelight; the choice is made by then.
 #[derive(Debug, Clone, Template)]
 #[template(path = "safelight.html")]
 pub struct SafelightPage {
     /// The frame, its display already Safelight.
     pub shell: Shell,
+    /// A whole link to what the room has tested, where it was chosen on a page of a room.
+    pub record: Option<String>,
 }
 
 /// Asks before something that cannot simply be taken back; the words come from the

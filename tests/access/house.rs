@@ -4,6 +4,7 @@ use axum::http::Method;
 use sqlx::PgConnection;
 use time::Duration;
 use uuid::Uuid;
+use wetside::arrivals::actions::arrive;
 use wetside::bench::actions::{NewTray, set_tray};
 use wetside::bench::bottles::actions::{NewBottle, set_bottle};
 use wetside::bench::finishing::actions::{Joining, NewFinishing, join_wash, set_finishing};
@@ -24,10 +25,11 @@ use wetside::outages::actions::{NewOutage, begin};
 use wetside::products::actions::{NewProduct, set_product};
 use wetside::products::{Form, Kind};
 use wetside::rights::{
-    HandOver, Invite, KeepBench, KeepMembers, KeepProducts, Mix, NoteOutages, NoteSheets, Role,
-    SeeRoom, TestMix,
+    Arrive, HandOver, Invite, KeepBench, KeepMembers, KeepProducts, Mix, NoteOutages, NoteSheets,
+    Role, SeeRoom, TestMix,
 };
 
+use super::lamps::{fog_test, lamp};
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
 
 /// Somebody who asks, by the name the snapshot has for them.
@@ -52,6 +54,9 @@ pub(crate) struct House {
     link: Uuid,
     checkpoint: String,
     outage: Uuid,
+    lamp: Uuid,
+    fog_test: Uuid,
+    presence: Uuid,
     handover: Uuid,
 }
 
@@ -80,9 +85,13 @@ impl House {
             ("treasurer", Some(cast.treasurer.clone())),
         ];
         let outage = fan_off(&stage).await;
+        let lamp = lamp(&stage).await;
         let handover = handed_over(&stage, suspended.id).await;
         Self {
             outage,
+            lamp,
+            fog_test: fog_test(&stage, lamp, bench.classes[0]).await,
+            presence: present(&stage, &spare).await,
             handover,
             bottle,
             space: space(&stage).await,
@@ -129,6 +138,9 @@ impl House {
             ("{link}", self.link.to_string()),
             ("{file}", self.checkpoint.clone()),
             ("{outage}", self.outage.to_string()),
+            ("{lamp}", self.lamp.to_string()),
+            ("{test}", self.fog_test.to_string()),
+            ("{presence}", self.presence.to_string()),
             ("{handover}", self.handover.to_string()),
             // Nobody's: those that are somebody's are tried where they are made.
             ("{token}", Uuid::nil().to_string()),
@@ -159,6 +171,9 @@ impl House {
             ("notes/{id}", format!("notes/{}", self.note_id)),
             ("readings/{id}", format!("readings/{}", self.reading)),
             ("outages/{id}", format!("outages/{}", self.outage)),
+            ("lamps/{id}", format!("lamps/{}", self.lamp)),
+            ("fog-tests/{id}", format!("fog-tests/{}", self.fog_test)),
+            ("presences/{id}", format!("presences/{}", self.presence)),
             ("handovers/{id}", format!("handovers/{}", self.handover)),
         ];
         filled(pattern, &by_name)
@@ -419,6 +434,14 @@ async fn fan_off(stage: &Stage) -> Uuid {
     done.id("outage").unwrap()
 }
 
+/// Somebody is in the room.
+async fn present(stage: &Stage, person: &Person) -> Uuid {
+    let permit = stage.permit::<Arrive>(person).await;
+    let app = &stage.installation.app;
+    let done = arrive(app, &permit.unwrap(), new_key()).await.unwrap();
+    done.id("presence").unwrap()
+}
+
 /// The steward hands over to somebody, who has not confirmed it.
 async fn handed_over(stage: &Stage, to_person_id: Uuid) -> Uuid {
     let permit = stage.permit::<HandOver>(&stage.cast.steward).await;
@@ -431,13 +454,9 @@ async fn handed_over(stage: &Stage, to_person_id: Uuid) -> Uuid {
 /// Suspends somebody, seals the book, and answers the checkpoint's file.
 async fn checkpoint(stage: &Stage, suspended: Uuid) -> String {
     let app = &stage.installation.app;
-    let permit = stage
-        .permit::<KeepMembers>(&stage.cast.steward)
-        .await
-        .unwrap();
-    actions::suspend(app, &permit, new_key(), suspended)
-        .await
-        .unwrap();
+    let permit = stage.permit::<KeepMembers>(&stage.cast.steward).await;
+    let done = actions::suspend(app, &permit.unwrap(), new_key(), suspended).await;
+    done.unwrap();
     let mut browser = stage.browser(&stage.cast.steward).await;
     let path = stage.at("/checkpoints");
     browser.post(&path, &[]).await.expect(303);
@@ -467,12 +486,9 @@ pub(crate) async fn contents(db: &mut PgConnection) -> Vec<(String, Vec<String>)
             "token" => vec!["last_used_at"],
             _ => Vec::new(),
         };
-        let rows = sqlx::query_scalar(sqlx::AssertSqlSafe(rows))
-            .bind(moving)
-            .fetch_all(&mut *db)
-            .await
-            .unwrap();
-        contents.push((table, rows));
+        let rows = sqlx::query_scalar(sqlx::AssertSqlSafe(rows)).bind(moving);
+        let rows = rows.fetch_all(&mut *db).await;
+        contents.push((table, rows.unwrap()));
     }
     contents
 }

@@ -1,13 +1,16 @@
 //! A book with entries of every kind: two trays, two mixes, notes, one taken
-//! back, one mix discarded, the fan off and on again, the room handed over.
+//! back, one mix discarded, lamps tested, the fan off and on again, the room handed over.
 
 use uuid::Uuid;
+use wetside::arrivals::{Arrived, Left, NotConfirmedLeft};
 use wetside::bench::{
     BottleSet, FinishingSet, LineSet, SpaceSet, Step, TraySet, WashEmptied, WashJoined,
 };
+use wetside::clock::micros;
 use wetside::darkroom::state::Origin;
 use wetside::error::Result;
 use wetside::handover::{HandedOver, HandoverOpened, HandoverWithdrawn, Part, digest};
+use wetside::lamps::{FogTestTakenBack, FogTested, Hanging, LampKind, LampSet};
 use wetside::logbook::Book;
 use wetside::members::{self, Joined};
 use wetside::mixes::stock::StockMade;
@@ -20,7 +23,7 @@ use wetside::sheets::{NoteUndone, Noted, Wear};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 64;
+pub(crate) const ENTRIES: i64 = 74;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -74,7 +77,9 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     super::mixes::write(book, printer, &mixes[0], gone).await?;
     from_stock(book, line.id).await?;
     furnish(book, line.id, first.paper_class_id).await?;
+    lamps(book, first.paper_class_id).await?;
     outages(book).await?;
+    presences(book, printer).await?;
     handovers(book, printer).await
 }
 
@@ -142,6 +147,48 @@ async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Re
     Ok(())
 }
 
+/// A lamp and a screen, each tested; one test was a mistake.
+async fn lamps(book: &mut Book<'_>, paper_class_id: Uuid) -> Result<()> {
+    for kind in LampKind::ALL {
+        let lamp = LampSet {
+            id: book.new_id(),
+            name: format!("A {}", kind.as_str()),
+            hangs: Hanging {
+                kind,
+                light: "Red filter".to_owned(),
+                distance_tenths_mm: 12_000,
+                space_id: None,
+            },
+            test_months: 12,
+            is_retired: false,
+        };
+        book.append(&lamp).await?;
+        let test = FogTested {
+            rules: wetside::lamps::RULES,
+            fog_test_id: book.new_id(),
+            lamp_id: lamp.id,
+            paper_class_id,
+            hangs: lamp.hangs,
+            clean_s: Some(240),
+            fogged_s: Some(480),
+            // Half of √(240 · 480) s is 169.7 s.
+            safe_s: Some(169),
+            again_by: "2027-11-25".to_owned(),
+        };
+        let fog_test_seq = book.append(&test).await?;
+        if kind == LampKind::Screen {
+            let back = FogTestTakenBack {
+                fog_test_id: test.fog_test_id,
+                fog_test_seq,
+                lamp_id: lamp.id,
+                reason: "Another screen".to_owned(),
+            };
+            book.append(&back).await?;
+        }
+    }
+    Ok(())
+}
+
 /// The fan was off, and the power is.
 async fn outages(book: &mut Book<'_>) -> Result<()> {
     for what in [What::Fan, What::Power] {
@@ -163,11 +210,52 @@ async fn outages(book: &mut Book<'_>) -> Result<()> {
     Ok(())
 }
 
+/// Somebody came and left, and came and forgot to; the steward is there.
+async fn presences(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
+    for is_confirmed in [true, false] {
+        let arrived = arrived(book, printer);
+        book.append(&arrived).await?;
+        let (presence_id, person_id) = (arrived.presence_id, printer);
+        if is_confirmed {
+            let left = Left {
+                presence_id,
+                person_id,
+            };
+            book.append(&left).await?;
+        } else {
+            let forgotten = NotConfirmedLeft {
+                presence_id,
+                person_id,
+                local_date: arrived.local_date,
+            };
+            book.append(&forgotten).await?;
+        }
+    }
+    let steward = steward(book).await?;
+    let arrived = arrived(book, steward);
+    book.append(&arrived).await?;
+    Ok(())
+}
+
+fn arrived(book: &mut Book<'_>, person_id: Uuid) -> Arrived {
+    Arrived {
+        presence_id: book.new_id(),
+        person_id,
+        local_date: "2026-11-25".to_owned(),
+        // Long after every night of the tests.
+        over_at_us: micros(book.now()) + 1_000 * 86_400_000_000,
+    }
+}
+
+async fn steward(book: &mut Book<'_>) -> Result<Uuid> {
+    let stewards = members::members(book.tx(), 0).await?;
+    let steward = stewards.iter().find(|member| member.role == Role::Steward);
+    Ok(steward.unwrap().person)
+}
+
 /// One handover that was taken back, one that was confirmed.
 async fn handovers(book: &mut Book<'_>, from: Uuid) -> Result<()> {
-    let stewards = members::members(book.tx(), 0).await?;
-    let to = stewards.iter().find(|member| member.role == Role::Steward);
-    let to = to.unwrap().person;
+    let to = steward(book).await?;
     for is_confirmed in [false, true] {
         let parts = vec![Part {
             heading: "Off now".to_owned(),

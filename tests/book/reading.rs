@@ -19,6 +19,8 @@ use super::helpers::{Library, run};
 
 /// The entry by which the steward joined: shown to stewards and to the steward.
 const STEWARD_JOINED: i64 = 2;
+/// The steward came in: so is that, and the handovers' four entries follow.
+const STEWARD_ARRIVED: i64 = ENTRIES - 4;
 /// The entry by which the member joined.
 const MEMBER_JOINED: i64 = 3;
 
@@ -146,7 +148,7 @@ async fn what_is_not_shown_keeps_its_number_and_nothing_else() {
     let everything: Vec<i64> = (1..=ENTRIES).rev().collect();
     let page = whole(&library, || library.as_member(), Filter::default()).await;
     assert_eq!(numbers_of(&page), everything);
-    assert_eq!(hidden_in(&page), [STEWARD_JOINED]);
+    assert_eq!(hidden_in(&page), [STEWARD_ARRIVED, STEWARD_JOINED]);
     assert_eq!(page.last, ENTRIES);
     let page = whole(&library, || library.as_steward(), Filter::default()).await;
     assert!(hidden_in(&page).is_empty());
@@ -161,7 +163,7 @@ async fn what_is_not_shown_keeps_its_number_and_nothing_else() {
         .filter(|line| line.shown.is_none())
         .map(|line| line.seq)
         .collect();
-    assert_eq!(hidden, [STEWARD_JOINED]);
+    assert_eq!(hidden, [STEWARD_JOINED, STEWARD_ARRIVED]);
     assert!(feed.about.iter().all(|(seq, _, _)| *seq != STEWARD_JOINED));
 
     let one = entry_for(&library.app, scope, library.as_member(), STEWARD_JOINED)
@@ -213,7 +215,7 @@ async fn a_filter_never_tells_what_is_not_shown() {
         ..Filter::default()
     };
     let page = whole(&library, || library.as_member(), recorded).await;
-    assert_eq!(hidden_in(&page), [STEWARD_JOINED]);
+    assert_eq!(hidden_in(&page), [STEWARD_ARRIVED, STEWARD_JOINED]);
 }
 
 #[tokio::test]
@@ -240,9 +242,10 @@ async fn only_stewards_look_for_somebody_else() {
         .page(library.as_member(), by(library.member), None)
         .await
         .unwrap();
-    // Notes and what became of them, then two handovers with their ends.
-    let wanted = "handed_over handover_opened handover_withdrawn handover_opened film_noted \
-        note_undone noted noted joined";
+    // Notes and what became of them, two times of being there, then two handovers
+    // with their ends.
+    let wanted = "handed_over handover_opened handover_withdrawn handover_opened \
+        not_confirmed_left arrived left arrived film_noted note_undone noted noted joined";
     assert_eq!(kinds_of(&own).join(" "), wanted);
     let asked = library
         .page(library.as_steward(), by(library.member), None)

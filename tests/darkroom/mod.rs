@@ -6,6 +6,7 @@
 
 mod bench;
 mod dilution;
+mod fog;
 mod mixing;
 mod pages;
 mod pouring;

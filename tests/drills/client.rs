@@ -32,11 +32,7 @@ impl Client {
     }
 
     pub(crate) async fn get(&mut self, path: &str) -> Result<Answer> {
-        let port = self.port;
-        self.send(&format!(
-            "GET {path} HTTP/1.1\r\nHost: 127.0.0.1:{port}\r\n\r\n"
-        ))
-        .await
+        self.send(&request(self.port, path, None)).await
     }
 
     /// Sends the form to note one sheet.
@@ -49,15 +45,24 @@ impl Client {
             sheet_size,
             ..
         } = writer;
-        let (port, key) = (self.port, BASE64URL_NOPAD.encode(key));
-        let cookie = PublicAddress::loopback(port).session_cookie();
+        let key = BASE64URL_NOPAD.encode(key);
         let body = format!(
             "key={key}&line={line}&paper_class={paper_class}&sheet_size={sheet_size}&sheets=1&when=now"
         );
-        let length = body.len();
+        self.post(
+            &format!("/rooms/{slug}/sheets"),
+            &cookie(self.port, session),
+            &body,
+        )
+        .await
+    }
+
+    /// Sends a form; `cookie` is a line of the head, or nothing.
+    pub(crate) async fn post(&mut self, path: &str, cookie: &str, body: &str) -> Result<Answer> {
+        let (port, length) = (self.port, body.len());
         self.send(&format!(
-            "POST /rooms/{slug}/sheets HTTP/1.1\r\nHost: 127.0.0.1:{port}\r\n\
-             Cookie: {cookie}={session}\r\nSec-Fetch-Site: same-origin\r\n\
+            "POST {path} HTTP/1.1\r\nHost: 127.0.0.1:{port}\r\n{cookie}\
+             Sec-Fetch-Site: same-origin\r\n\
              Content-Type: application/x-www-form-urlencoded\r\nContent-Length: {length}\r\n\r\n{body}"
         ))
         .await
@@ -77,6 +82,18 @@ impl Client {
         self.stream = stays.then_some(stream);
         Ok(answer)
     }
+}
+
+/// The line of a request's head that says who is logged in.
+pub(crate) fn cookie(port: u16, session: &str) -> String {
+    let name = PublicAddress::loopback(port).session_cookie();
+    format!("Cookie: {name}={session}\r\n")
+}
+
+/// A request for a page, of whoever is logged in with this session.
+pub(crate) fn request(port: u16, path: &str, session: Option<&str>) -> String {
+    let cookie = session.map_or_else(String::new, |session| cookie(port, session));
+    format!("GET {path} HTTP/1.1\r\nHost: 127.0.0.1:{port}\r\n{cookie}\r\n")
 }
 
 /// Reads one answer; also whether the connection may be used again.

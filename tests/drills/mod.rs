@@ -2,13 +2,12 @@
 //! it afterwards: everything that was answered, once.
 
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
-#![expect(clippy::print_stdout, reason = "a drill by hand says what it did")]
 
 mod audit;
 mod cancel;
 mod client;
-mod figures;
 mod kill;
+mod said;
 mod world;
 
 /// The seed that `WETSIDE_DRILL_SEED` names, for a drill by hand.

@@ -4,7 +4,7 @@
 use std::fs::DirBuilder;
 use std::net::{Ipv4Addr, TcpListener};
 use std::os::unix::fs::DirBuilderExt;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
 use std::sync::atomic::{AtomicU32, Ordering};
 use std::time::{Duration, Instant};
@@ -15,7 +15,9 @@ use uuid::Uuid;
 use wetside::address::PublicAddress;
 use wetside::app::App;
 use wetside::clock::Clock;
-use wetside::database::cluster::{Cluster, Folders, OWNER_ROLE, StartOptions, WEB_ROLE, look};
+use wetside::database::cluster::{
+    Cluster, DATABASE, Folders, OWNER_ROLE, StartOptions, WEB_ROLE, look,
+};
 use wetside::database::{Database, Owner, RoleName, connect, migrate};
 use wetside::identity::accounts::{self, NewAccount};
 use wetside::identity::client::TrustedProxies;
@@ -39,7 +41,6 @@ static COUNT: AtomicU32 = AtomicU32::new(0);
 pub(crate) struct Writer {
     /// The cookie's value.
     pub(crate) session: String,
-    pub(crate) room: Uuid,
     pub(crate) slug: String,
     pub(crate) line: Uuid,
     pub(crate) paper_class: Uuid,
@@ -51,26 +52,17 @@ pub(crate) struct Writer {
 pub(crate) struct World {
     folder: PathBuf,
     pub(crate) port: u16,
-    pub(crate) rooms: usize,
     pub(crate) writers: Vec<Writer>,
 }
 
 impl World {
     /// Sets up so many rooms, with one person in each and all others in the first.
+    /// Its owner may copy the database.
     pub(crate) async fn new(rooms: usize, people: usize) -> Self {
-        Self::with(StartOptions::default(), rooms, people).await
-    }
-
-    /// The same, where a copy of the database can be made.
-    pub(crate) async fn to_copy(rooms: usize, people: usize) -> Self {
         let options = StartOptions {
             may_create_databases: true,
             ..StartOptions::default()
         };
-        Self::with(options, rooms, people).await
-    }
-
-    async fn with(options: StartOptions, rooms: usize, people: usize) -> Self {
         let number = COUNT.fetch_add(1, Ordering::Relaxed);
         let folder = std::env::temp_dir().join(format!("wd-{}-{number}", std::process::id()));
         // The account the database runs as has to pass through.
@@ -78,7 +70,6 @@ impl World {
         let mut world = Self {
             folder,
             port: free_port(),
-            rooms,
             writers: Vec::new(),
         };
         let cluster = Cluster::start(&world.folders(), &options).await.unwrap();
@@ -142,18 +133,7 @@ impl World {
 
     /// Starts the program on this folder and waits until it answers.
     pub(crate) async fn serve(&self) -> Server {
-        let child = program()
-            .args(["serve", "--port", &self.port.to_string(), "--data"])
-            .arg(self.data())
-            .env("WETSIDE_LOG", "error")
-            .env_remove("WETSIDE_DATABASE_URL")
-            .env_remove("DATABASE_URL")
-            .stdin(Stdio::null())
-            .stdout(Stdio::null())
-            .stderr(Stdio::null())
-            .spawn()
-            .unwrap();
-        let server = Server { child };
+        let server = Server::start(self.port, &self.data(), None);
         self.ready().await;
         server
     }
@@ -227,6 +207,32 @@ pub(crate) struct Server {
 }
 
 impl Server {
+    /// Starts it; over this socket's database, where one is named.
+    pub(crate) fn start(port: u16, data: &Path, socket: Option<&Path>) -> Self {
+        let mut command = program();
+        command
+            .args(["serve", "--port", &port.to_string(), "--data"])
+            .arg(data)
+            .env("WETSIDE_LOG", "error")
+            .env_remove("WETSIDE_DATABASE_URL")
+            .env_remove("DATABASE_URL")
+            .stdin(Stdio::null())
+            .stdout(Stdio::null())
+            .stderr(Stdio::null());
+        if let Some(socket) = socket {
+            let url = |role| {
+                let socket = socket.display();
+                format!("postgres://{role}@localhost/{DATABASE}?host={socket}&port=5432")
+            };
+            command
+                .env("WETSIDE_DATABASE_URL", url(WEB_ROLE))
+                .env("WETSIDE_OWNER_DATABASE_URL", url(OWNER_ROLE));
+        }
+        Self {
+            child: command.spawn().unwrap(),
+        }
+    }
+
     pub(crate) fn pid(&self) -> i32 {
         self.child.id().try_into().unwrap()
     }
@@ -259,7 +265,8 @@ pub(crate) fn database_processes(world: &World) -> Vec<i32> {
     processes_in(&world.cluster())
 }
 
-fn free_port() -> u16 {
+/// A port that nobody listens on.
+pub(crate) fn free_port() -> u16 {
     let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).unwrap();
     listener.local_addr().unwrap().port()
 }
@@ -351,7 +358,6 @@ async fn arrive(app: &App, rooms: &[(Uuid, String, Bench)], number: usize) -> Wr
         .unwrap();
     Writer {
         session: entered.session.reveal().to_owned(),
-        room: *room,
         slug: slug.clone(),
         line: bench.line,
         paper_class: bench.classes[0],

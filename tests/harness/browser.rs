@@ -1,9 +1,10 @@
 //! A browser without a network: cookies, redirects, and forms as they were served.
 
 use axum::Router;
-use axum::body::Body;
+use axum::body::{Body, Bytes};
 use axum::http::header::{CONTENT_TYPE, COOKIE, HOST, LOCATION, SET_COOKIE};
 use axum::http::{HeaderMap, Method, Request, StatusCode};
+use axum::response::Response;
 use http_body_util::BodyExt;
 use percent_encoding::{NON_ALPHANUMERIC, utf8_percent_encode};
 use tower::ServiceExt;
@@ -80,9 +81,17 @@ impl Browser {
     pub(crate) async fn send(&mut self, request: Request<Body>) -> Answer {
         let method = request.method().clone();
         let path = request.uri().to_string();
-        let response = self.service.clone().oneshot(request).await.unwrap();
+        let response = self.open(request).await;
         let (parts, body) = response.into_parts();
-        let body = body.collect().await.unwrap().to_bytes();
+        // What is sent for hours has no end to wait for.
+        let is_stream = parts
+            .headers
+            .get(CONTENT_TYPE)
+            .is_some_and(|it| it == "text/event-stream");
+        let body = match is_stream {
+            true => Bytes::new(),
+            false => body.collect().await.unwrap().to_bytes(),
+        };
         for cookie in parts.headers.get_all(SET_COOKIE) {
             let pair = cookie.to_str().unwrap().split(';').next().unwrap();
             let (name, value) = pair.split_once('=').unwrap();
@@ -114,6 +123,11 @@ impl Browser {
             request = request.header(COOKIE, cookies.join("; "));
         }
         request
+    }
+
+    /// Asks, and leaves what comes to whoever asked.
+    pub(crate) async fn open(&self, request: Request<Body>) -> Response {
+        self.service.clone().oneshot(request).await.unwrap()
     }
 
     pub(crate) async fn get(&mut self, path: &str) -> Answer {

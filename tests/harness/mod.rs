@@ -11,6 +11,7 @@ mod browser;
 mod page;
 mod server;
 mod stage;
+mod visitor;
 
 pub(crate) use browser::{Answer, Browser};
 pub(crate) use page::{Form, Page};
@@ -18,3 +19,4 @@ pub(crate) use server::{Installation, alone, bare, on_runtime, shared};
 pub(crate) use stage::{
     Bench, Cast, PASSWORD, START, Stage, new_key, scenario, scenario_alone, tray_on,
 };
+pub(crate) use visitor::Visitor;

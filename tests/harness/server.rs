@@ -105,7 +105,7 @@ impl Installation {
         let web = server.web.clone().database(name);
         let data = server.folder.join(name);
         std::fs::create_dir_all(&data).unwrap();
-        let app = program(&owner, &web, &clock, &data, usual_address());
+        let app = program(App::new, &owner, &web, &clock, &data, usual_address());
         Self {
             app,
             clock,
@@ -122,7 +122,26 @@ impl Installation {
 
     /// The same, reached by another address.
     pub(crate) fn reached_at(&self, address: PublicAddress) -> App {
-        program(&self.owner, &self.web, &self.clock, &self.data, address)
+        program(
+            App::new,
+            &self.owner,
+            &self.web,
+            &self.clock,
+            &self.data,
+            address,
+        )
+    }
+
+    /// The program as it makes a demo, over the same database.
+    pub(crate) fn demo(&self) -> App {
+        program(
+            App::for_demo,
+            &self.owner,
+            &self.web,
+            &self.clock,
+            &self.data,
+            usual_address(),
+        )
     }
 
     /// A connection as the owner of the tables.
@@ -141,6 +160,7 @@ fn usual_address() -> PublicAddress {
 }
 
 fn program(
+    made: fn(Database, Clock, PublicAddress, PathBuf, Entrance) -> App,
     owner: &PgConnectOptions,
     web: &PgConnectOptions,
     clock: &Clock,
@@ -151,7 +171,7 @@ fn program(
         memory_kib: 8,
         passes: 1,
     };
-    App::new(
+    made(
         Database::new(connect::serving(web.clone()), role()),
         clock.clone(),
         address,

@@ -25,7 +25,7 @@ fn a_role_gives_its_scopes() {
     assert_eq!(scopes_of(Role::Member), ["read", "bench"]);
     assert_eq!(scopes_of(Role::Trained), ["read", "bench"]);
     assert_eq!(scopes_of(Role::Steward), ["read", "bench", "keep"]);
-    assert_eq!(scopes_of(Role::Treasurer), ["read", "keep"]);
+    assert_eq!(scopes_of(Role::Treasurer), ["read", "bench", "keep"]);
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! Board and tray, with invented data.
 
 use askama::Template;
-use wetside::board::views::{BoardPage, BottleOnBoard, LineOnBoard, MixOnBoard, TrayOnBoard};
+use wetside::board::views::{BoardPage, LineOnBoard, MixOnBoard, TrayOnBoard};
 use wetside::trays::views::{
     Deed, Deeds, Development, Fact, Finding, MixInTray, Next, Press, Step, TrayEvent, TrayPage,
     WashPage,
@@ -12,6 +12,7 @@ use wetside::web::fields::Problems;
 use wetside::web::shell::{Place, Shell};
 
 use super::Page;
+use super::arrival_pages::{bottle, here};
 
 pub(crate) const PAGES: &[Page] = &[
     ("board", board),
@@ -192,18 +193,12 @@ fn board_of(shell: Shell, notices: Vec<String>, lines: Vec<LineOnBoard>) -> Stri
     let page = BoardPage {
         shell,
         as_of: moment("17:02 Thu"),
+        at: "418.09f2c4aa".to_owned(),
+        drawn_us: 1_795_708_920_000_000,
         notices,
-        bottles: vec![BottleOnBoard {
-            id: "b1".to_owned(),
-            name: "Brown 1".to_owned(),
-            word: VerdictWord {
-                standing: Standing::TestFirst,
-            },
-            mix: "Larch print developer 1+9".to_owned(),
-            litres: "1\u{a0}L".to_owned(),
-            ends: Some("good until 13:10 Fri".to_owned()),
-        }],
+        bottles: vec![bottle()],
         lines,
+        here: here(),
         may_note: true,
         may_mix: true,
         may_set_up: true,

@@ -7,10 +7,11 @@ use std::collections::HashMap;
 
 use regex::Regex;
 
-const SHEETS: [&str; 4] = [
+const SHEETS: [&str; 5] = [
     include_str!("../../static/wetside.css"),
     include_str!("../../static/bench.css"),
     include_str!("../../static/desk.css"),
+    include_str!("../../static/live.css"),
     include_str!("../../static/paper.css"),
 ];
 

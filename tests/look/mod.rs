@@ -6,10 +6,12 @@
 
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
 
+mod arrival_pages;
 mod bench_pages;
 mod colours;
 mod desk_pages;
 mod keeping_pages;
+mod lamp_pages;
 mod line_pages;
 mod mixing_pages;
 mod note_pages;
@@ -30,9 +32,11 @@ pub(crate) type Page = (&'static str, fn(Shell) -> String);
 /// Every page.
 pub(crate) fn pages() -> Vec<Page> {
     [
+        arrival_pages::PAGES,
         bench_pages::PAGES,
         desk_pages::PAGES,
         keeping_pages::PAGES,
+        lamp_pages::PAGES,
         line_pages::PAGES,
         mixing_pages::PAGES,
         paper_pages::PAGES,
@@ -62,12 +66,14 @@ pub(crate) fn shell(display: Display) -> Shell {
             Place::Board,
             Place::NoteSheets,
             Place::Notices,
+            Place::Present,
             Place::Outages,
             Place::Book,
             Place::Members,
             Place::Bench,
             Place::Products,
             Place::Papers,
+            Place::Lamps,
             Place::Settings,
             Place::Handover,
             Place::Checkpoints,

@@ -47,6 +47,7 @@ fn note_page(shell: Shell, form: NoteSheetsForm, problems: Problems) -> String {
             Choice::new("2026-11-25", "Wed 25 Nov"),
             Choice::new("2026-11-24", "Tue 24 Nov"),
         ],
+        zone: "Europe/Berlin".to_owned(),
         offers_unknown_tray: false,
         toned_hint: None,
         takes_film: true,
@@ -68,6 +69,9 @@ fn note_form() -> NoteSheetsForm {
         when: "now".to_owned(),
         day: "2026-11-26".to_owned(),
         time: String::new(),
+        person: "0199c2a0-0000-7000-8000-000000000003".to_owned(),
+        noted_at: String::new(),
+        sent_at: String::new(),
     }
 }
 

@@ -151,7 +151,8 @@ fn error_503(shell: Shell) -> String {
 }
 
 fn safelight(shell: Shell) -> String {
-    SafelightPage { shell }.render().unwrap()
+    let record = Some(shell.at("/lamps"));
+    SafelightPage { shell, record }.render().unwrap()
 }
 
 fn confirm(shell: Shell) -> String {

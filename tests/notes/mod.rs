@@ -11,6 +11,7 @@ mod correction;
 mod effects;
 mod film;
 mod form;
+mod kept;
 mod paper;
 
 use uuid::Uuid;

@@ -21,7 +21,7 @@ fn text_of(element: ElementRef<'_>) -> String {
 }
 
 /// A page's headers and its markup.
-pub(super) fn page(answer: &Answer, who: &str) {
+pub(crate) fn page(answer: &Answer, who: &str) {
     let place = format!("{who}: {} {}", answer.method, answer.path);
     headers(answer, &place);
     assert_eq!(
@@ -48,11 +48,13 @@ fn header<'a>(answer: &'a Answer, name: &str) -> &'a str {
 
 /// The headers of every answer, whatever it holds.
 pub(super) fn headers(answer: &Answer, place: &str) {
-    let is_board = answer.path.split('?').next().unwrap().ends_with("/board");
+    let path = answer.path.split('?').next().unwrap();
     let (status, caching) = (answer.status, header(answer, "cache-control"));
-    let wanted = match is_board && (status.is_success() || status.as_u16() == 304) {
-        true => "private, no-cache",
-        false => "no-store",
+    let is_there = status.is_success() || status.as_u16() == 304;
+    let wanted = match is_there {
+        true if path.ends_with("/board") => "private, no-cache",
+        true if path.ends_with("/board/stream") => "no-store, no-transform",
+        _ => "no-store",
     };
     assert_eq!(caching, wanted, "{place}");
     assert_eq!(

@@ -19,7 +19,7 @@ pub(super) fn resolved(page: &str, reference: &str) -> String {
 }
 
 /// The pages that a page links to.
-pub(super) fn of(page: &str, body: &str) -> Vec<String> {
+pub(crate) fn of(page: &str, body: &str) -> Vec<String> {
     let html = Html::parse_document(body);
     let (anchors, forms) = (selector("a[href]"), selector("form"));
     let links = html
@@ -60,7 +60,7 @@ pub(super) fn targets(page: &str, body: &str) -> Vec<String> {
 }
 
 /// The route that answers to a path: of two that fit, the more literal one.
-pub(super) fn route<'a>(routes: &'a [Listed], method: &Method, path: &str) -> Option<&'a Listed> {
+pub(crate) fn route<'a>(routes: &'a [Listed], method: &Method, path: &str) -> Option<&'a Listed> {
     let path = path.split('?').next().unwrap();
     let parts: Vec<&str> = path.split('/').collect();
     let fits = |route: &&Listed| {

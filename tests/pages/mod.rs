@@ -9,5 +9,5 @@
 mod board_tags;
 pub(crate) mod checks;
 mod errors;
-mod links;
+pub(crate) mod links;
 mod walk;

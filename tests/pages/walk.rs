@@ -15,6 +15,12 @@ const UNLINKED: &[(&str, &str, &str)] = &[
     ("/", EVERYONE, "the address itself, which leads on"),
     ("/join/{secret}", EVERYONE, "a link that is handed over"),
     ("/reset/{secret}", EVERYONE, "a link that is handed over"),
+    ("/offline", EVERYONE, "shown by the phone itself"),
+    (
+        "/rooms/{room}/board/stream",
+        EVERYONE,
+        "what the board's own script listens to",
+    ),
     (
         "/rooms/{room}/bottles/{bottle}/rinse",
         "trained steward",
@@ -49,6 +55,11 @@ const UNLINKED: &[(&str, &str, &str)] = &[
         "/rooms/{room}/sheets/{seq}/undo",
         "trained",
         "offered for one's own notes only",
+    ),
+    (
+        "/rooms/{room}/leave",
+        EVERYONE,
+        "offered to those who are there",
     ),
     (
         "/safelight",

@@ -6,6 +6,7 @@
 
 mod chemistry;
 mod dilution;
+mod fog;
 mod mixing;
 mod paper;
 mod pouring;
@@ -70,6 +71,8 @@ const CHECKS: &[fn()] = &[
     chemistry::carry_over_of_a_sheet_stays_in_its_doubtful_range,
     dilution::one_part_and_n_parts,
     dilution::one_to_nine_is_never_read_as_one_in_nine,
+    fog::half_the_geometric_mean_of_the_last_clean_and_the_first_fogged_time,
+    fog::one_end_alone_never_gives_more_than_half_of_it,
     mixing::pearsons_square,
     mixing::amounts_of_a_square,
     mixing::three_parts_glacial_and_eight_of_water_are_near_28_percent,

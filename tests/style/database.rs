@@ -202,6 +202,12 @@ async fn fill(house: &House, db: &mut PgConnection) {
             where room_id = '{room}'"
         ),
         format!(
+            "insert into fog_test_told (room_id, lamp_id, again_by, told_at)
+            select room_id, id, '2026-11-25', '2026-11-25 12:00 UTC'
+            from lamp
+            where room_id = '{room}'"
+        ),
+        format!(
             "insert into rinse (room_id, vessel_id, due_seq, rinsed_seq)
             values ('{room}', '{person}', 1, 2)"
         ),

@@ -10,6 +10,7 @@ use syn::{ItemUse, UseTree};
 use super::source::{Source, below};
 
 const NOUNS: &[&str] = &[
+    "arrivals",
     "bench",
     "bench_sheet",
     "board",
@@ -17,6 +18,7 @@ const NOUNS: &[&str] = &[
     "emergency",
     "handover",
     "labels",
+    "lamps",
     "members",
     "mixes",
     "notices",
@@ -75,6 +77,11 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "server/web/messages/handover.rs",
         &["outages"],
         "words for what is off, in the list",
+    ),
+    (
+        "server/web/messages/lamps.rs",
+        &["lamps"],
+        "words for what tests of lamps found",
     ),
     (
         "server/web/messages/outages.rs",

@@ -7,7 +7,8 @@ use super::views::FinishingForm;
 use super::{Finishing, input};
 use crate::input::needed_note;
 use crate::problem::{Problem, Problems};
-use crate::web::numbers::{NumberProblem, Numbers};
+use crate::web::minutes::{read_minutes, write_minutes};
+use crate::web::numbers::Numbers;
 
 /// Times as their form shows them.
 pub(super) fn of_finishing(times: &Finishing, key: String, numbers: Numbers) -> FinishingForm {
@@ -66,55 +67,5 @@ pub(super) fn read_finishing(
             basis,
         }),
         _ => Err(problems),
-    }
-}
-
-/// A time in seconds, from minutes or the unit typed behind the number.
-fn read_minutes(typed: &str, numbers: Numbers) -> Result<i64, Problem> {
-    let typed = typed.trim();
-    let unit_at = typed.find(char::is_alphabetic).unwrap_or(typed.len());
-    let (number, unit) = typed.split_at(unit_at);
-    let unit_s = match unit.to_lowercase().as_str() {
-        "" | "min" | "minute" | "minutes" => 60,
-        "s" | "sec" | "second" | "seconds" => 1,
-        "h" | "hour" | "hours" => 3_600,
-        _ => return Err(Problem::Number(NumberProblem::UnknownUnit)),
-    };
-    let read = numbers.read_thousandths(number).map_err(Problem::Number)?;
-    let seconds = read.checked_mul(unit_s);
-    let seconds = seconds.ok_or(Problem::Number(NumberProblem::TooLarge))?;
-    Ok(seconds.saturating_add(500) / 1_000)
-}
-
-/// A time for its field, so that it is read back as the same.
-fn write_minutes(seconds: i64, numbers: Numbers) -> String {
-    match seconds % 6 {
-        0 => numbers.decimal(seconds / 6, 1),
-        _ => format!("{seconds}\u{a0}s"),
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use proptest::prelude::*;
-
-    #[test]
-    fn a_time_is_minutes_unless_it_says_otherwise() {
-        let point = Numbers::with_mark(".");
-        assert_eq!(read_minutes("2", point), Ok(120));
-        assert_eq!(read_minutes("1.5 min", point), Ok(90));
-        assert_eq!(read_minutes("45 s", point), Ok(45));
-        assert_eq!(read_minutes("1 h", point), Ok(3_600));
-        let unit = Problem::Number(NumberProblem::UnknownUnit);
-        assert_eq!(read_minutes("2 days", point), Err(unit));
-    }
-
-    proptest! {
-        #[test]
-        fn a_time_in_its_field_is_read_back(seconds in 0_i64..86_400, comma: bool) {
-            let numbers = Numbers::with_mark(if comma { "," } else { "." });
-            prop_assert_eq!(read_minutes(&write_minutes(seconds, numbers), numbers), Ok(seconds));
-        }
     }
 }

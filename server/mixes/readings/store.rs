@@ -242,19 +242,39 @@ pub async fn fresh(
     let room = tx.room();
     let id = sqlx::query_scalar!(
         r#"
-        select r.id
-        from mix m
-        join mix o on o.room_id = m.room_id
-            and o.product_id = m.product_id
-            and o.parts_thousandths = m.parts_thousandths
-        join reading r on r.room_id = o.room_id and r.mix_id = o.id
-        where m.room_id = $1
-            and m.id = $2
-            and r.kind = $3
-            and lower(r.sample) = lower($4)
-            and r.is_fresh
-            and r.undone_by is null
-        order by o.id = m.id desc, r.seq desc
+        select f.id as "id!"
+        from (
+            (
+                select id, 1 as rank
+                from reading
+                where room_id = $1
+                    and mix_id = $2
+                    and kind = $3
+                    and lower(sample) = lower($4)
+                    and is_fresh
+                    and undone_by is null
+                order by seq desc
+                limit 1
+            )
+            union all
+            (
+                select r.id, 2
+                from reading r
+                join mix o on o.room_id = r.room_id and o.id = r.mix_id
+                join mix m on m.room_id = o.room_id
+                    and m.id = $2
+                    and m.product_id = o.product_id
+                    and m.parts_thousandths = o.parts_thousandths
+                where r.room_id = $1
+                    and r.kind = $3
+                    and lower(r.sample) = lower($4)
+                    and r.is_fresh
+                    and r.undone_by is null
+                order by r.seq desc
+                limit 1
+            )
+        ) f
+        order by f.rank
         limit 1
         "#,
         room,

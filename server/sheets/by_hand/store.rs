@@ -44,7 +44,7 @@ pub(super) async fn stood_in(
         where room_id = $1
             and tray_id = $2
             and from_at <= $3
-            and (until_at is null or until_at > $3)
+            and coalesce(until_at, 'infinity') > $3
         order by from_at desc
         limit 1
         "#,

@@ -47,8 +47,7 @@ pub(in crate::sheets) async fn grounds(
             c.silver_usual_kept_ppb as "usual_kept?",
             c.silver_most_kept_ppb as "most_kept?",
             exists (
-                select from line l
-                where l.room_id = $1 and l.id = i.line and l.retired_at is null
+                select from line where room_id = $1 and id = i.line and retired_at is null limit 1
             ) as "has_line!",
             r.late_note_minutes,
             r.second_bath_ppb,
@@ -56,8 +55,19 @@ pub(in crate::sheets) async fn grounds(
         from unnest($2::uuid[], $3::uuid[], $4::uuid[])
             with ordinality as i (line, size, class, item)
         join room_setting r on r.room_id = $1
-        left join sheet_size s on s.room_id = $1 and s.id = i.size and s.retired_at is null
-        left join paper_class c on c.room_id = $1 and c.id = i.class and c.retired_at is null
+        left join lateral (
+            select long_tenths_mm, short_tenths_mm
+            from sheet_size
+            where room_id = $1 and id = i.size and retired_at is null limit 1
+        ) s on true
+        left join lateral (
+            select
+                id, carry_over_ul_per_m2, silver_least_mg_per_m2, silver_usual_mg_per_m2,
+                silver_most_mg_per_m2, silver_least_kept_ppb, silver_usual_kept_ppb,
+                silver_most_kept_ppb
+            from paper_class
+            where room_id = $1 and id = i.class and retired_at is null limit 1
+        ) c on true
         order by i.item
         "#,
         room,
@@ -173,33 +183,47 @@ pub(in crate::sheets) async fn stood(
         select
             i.item as "item!",
             m.id as mix_id,
-            s.tray_id,
-            s.place,
+            s.tray_id, s.place,
             p.name as "product?",
             p.kind as "kind?",
-            m.charged_ul,
-            m.silver_least_ug,
-            m.silver_usual_ug,
-            m.silver_most_ug,
-            m.figures,
+            m.charged_ul, m.silver_least_ug, m.silver_usual_ug, m.silver_most_ug, m.figures,
             c.sheets_per_litre_thousandths as "sheets_per_litre_thousandths?",
             exists (
-                select from mix_capacity a where a.room_id = $1 and a.mix_id = m.id
+                select from mix_capacity where room_id = $1 and mix_id = m.id limit 1
             ) as "is_worn!"
         from unnest($2::uuid[], $3::uuid[], $4::timestamptz[])
             with ordinality as i (line, class, at, item)
-        join stay s on s.room_id = $1
-            and s.line_id = i.line
-            and s.from_at <= i.at
-            and (s.until_at is null or s.until_at > i.at)
-        join mix o on o.room_id = $1 and o.id = s.mix_id
-        join mix m on m.room_id = $1 and m.id = coalesce(o.poured_into, o.id)
-        join tray t on t.room_id = $1 and t.id = s.tray_id
-        left join product p on p.room_id = $1 and p.id = m.product_id
-        left join mix_capacity c on c.room_id = $1
-            and c.mix_id = m.id
-            and c.paper_class_id = i.class
-            and c.place = s.place
+        cross join lateral (
+            select mix_id, tray_id, place
+            from stay
+            where room_id = $1
+                and line_id = i.line
+                and from_at <= i.at
+                and coalesce(until_at, 'infinity') > i.at
+            offset 0
+        ) s
+        cross join lateral (
+            select coalesce(poured_into, id) as id from mix where room_id = $1 and id = s.mix_id limit 1
+        ) o
+        cross join lateral (
+            select
+                id, product_id, mixed_seq, charged_ul, silver_least_ug, silver_usual_ug, silver_most_ug,
+                figures
+            from mix
+            where room_id = $1 and id = o.id limit 1
+        ) m
+        cross join lateral (
+            select position from tray where room_id = $1 and id = s.tray_id limit 1
+        ) t
+        left join lateral (
+            select name, kind from product where room_id = $1 and id = m.product_id limit 1
+        ) p on true
+        left join lateral (
+            select sheets_per_litre_thousandths
+            from mix_capacity
+            where room_id = $1 and mix_id = m.id and paper_class_id = i.class and place = s.place
+            limit 1
+        ) c on true
         order by i.item, t.position, m.mixed_seq
         "#,
         room,

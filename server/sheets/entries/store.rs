@@ -1,5 +1,7 @@
 //! What notes write: passes, what they wore, and what comes off again.
 
+use std::collections::BTreeMap;
+
 use time::OffsetDateTime;
 use uuid::Uuid;
 
@@ -24,15 +26,24 @@ struct PassRows {
     worn: WearRows,
 }
 
-/// What notes used up, column by column.
+/// What notes used up, column by column, and what all of them made of each mix.
 #[derive(Default)]
 struct WearRows {
     seq: Vec<i64>,
     mix: Vec<Uuid>,
     nl: Vec<i64>,
-    /// When, of notes whose number nobody counted.
-    uncounted_at: Vec<Option<OffsetDateTime>>,
-    brought: Vec<(i64, Uuid, Brought)>,
+    mixes: BTreeMap<Uuid, MixWorn>,
+}
+
+/// What notes together made of a mix.
+#[derive(Default)]
+struct MixWorn {
+    /// The last of them.
+    seq: i64,
+    nl: i64,
+    /// When last, of notes whose number nobody counted.
+    uncounted_at: Option<OffsetDateTime>,
+    brought: Brought,
 }
 
 impl PassRows {
@@ -90,10 +101,16 @@ impl WearRows {
             self.seq.push(seq);
             self.mix.push(worn.mix_id);
             self.nl.push(worn.spent_nl);
-            self.uncounted_at.push(uncounted_at);
-            let brought = worn.brought.map(|brought| (seq, worn.mix_id, brought));
-            self.brought.extend(brought);
+            let mix = self.mixes.entry(worn.mix_id).or_default();
+            mix.seq = seq;
+            mix.nl += worn.spent_nl;
+            mix.uncounted_at = mix.uncounted_at.max(uncounted_at);
+            mix.brought += worn.brought.unwrap_or_default();
         }
+    }
+
+    fn of_mixes<T>(&self, pick: impl Fn(&MixWorn) -> T) -> Vec<T> {
+        self.mixes.values().map(pick).collect()
     }
 }
 
@@ -133,87 +150,56 @@ async fn insert(tx: &mut RoomTx, rows: &PassRows) -> Result<()> {
     )
     .execute(tx.db())
     .await?;
-    if rows.worn.seq.is_empty() {
-        return Ok(());
-    }
-    wear(tx, &rows.worn).await?;
-    for (seq, mix, brought) in &rows.worn.brought {
-        bring(tx, *mix, brought, 1, *seq).await?;
-    }
-    Ok(())
+    wear(tx, &rows.worn).await
 }
 
+/// What notes used up, and what that makes of the mixes.
 async fn wear(tx: &mut RoomTx, rows: &WearRows) -> Result<()> {
+    if rows.seq.is_empty() {
+        return Ok(());
+    }
     let room = tx.room();
+    let mixes: Vec<Uuid> = rows.mixes.keys().copied().collect();
     sqlx::query!(
         r#"
-        insert into wear (room_id, seq, mix_id, spent_nl)
-        select $1, t.*
-        from unnest($2::bigint[], $3::uuid[], $4::bigint[]) t
-        "#,
-        room,
-        &rows.seq,
-        &rows.mix,
-        &rows.nl
-    )
-    .execute(tx.db())
-    .await?;
-    sqlx::query!(
-        r#"
+        with worn as (
+            insert into wear (room_id, seq, mix_id, spent_nl)
+            select $1, t.* from unnest($2::bigint[], $3::uuid[], $4::bigint[]) t
+        )
         update mix set
-            spent_nl = mix.spent_nl + worn.spent_nl,
-            unknown_sheets_at = greatest(mix.unknown_sheets_at, worn.uncounted_at),
-            last_seq = worn.seq
-        from (
-            select
-                t.mix,
-                sum(t.nl)::bigint as spent_nl,
-                max(t.seq) as seq,
-                max(t.uncounted_at) as uncounted_at
-            from unnest($2::bigint[], $3::uuid[], $4::bigint[], $5::timestamptz[])
-                as t (seq, mix, nl, uncounted_at)
-            group by t.mix
-        ) worn
-        where mix.room_id = $1 and mix.id = worn.mix
+            spent_nl = mix.spent_nl + t.spent_nl,
+            unknown_sheets_at = greatest(mix.unknown_sheets_at, t.uncounted_at),
+            silver_least_ug = silver_least_ug + t.least,
+            silver_usual_ug = silver_usual_ug + t.usual,
+            silver_most_ug = silver_most_ug + t.most,
+            bromide_ug = bromide_ug + t.bromide,
+            alkali_neq = alkali_neq + t.alkali,
+            carried_out_ul = carried_out_ul + t.carried,
+            received_ul = received_ul + t.received,
+            last_seq = t.seq
+        from unnest(
+            $5::uuid[], $6::bigint[], $7::bigint[], $8::timestamptz[], $9::bigint[], $10::bigint[],
+            $11::bigint[], $12::bigint[], $13::bigint[], $14::bigint[], $15::bigint[]
+        ) as t (
+            mix, seq, spent_nl, uncounted_at, least, usual, most, bromide, alkali, carried, received
+        )
+        where mix.room_id = $1 and mix.id = t.mix
         "#,
         room,
         &rows.seq,
         &rows.mix,
         &rows.nl,
-        &rows.uncounted_at as &[Option<OffsetDateTime>]
-    )
-    .execute(tx.db())
-    .await?;
-    Ok(())
-}
-
-/// Adds what prints brought, or with −1 takes it off again.
-async fn bring(tx: &mut RoomTx, mix: Uuid, brought: &Brought, sign: i64, seq: i64) -> Result<()> {
-    let room = tx.room();
-    let [least, usual, most] = brought.silver_ug.map(|silver| silver * sign);
-    sqlx::query!(
-        r#"
-        update mix set
-            silver_least_ug = silver_least_ug + $3,
-            silver_usual_ug = silver_usual_ug + $4,
-            silver_most_ug = silver_most_ug + $5,
-            bromide_ug = bromide_ug + $6,
-            alkali_neq = alkali_neq + $7,
-            carried_out_ul = carried_out_ul + $8,
-            received_ul = received_ul + $9,
-            last_seq = $10
-        where room_id = $1 and id = $2
-        "#,
-        room,
-        mix,
-        least,
-        usual,
-        most,
-        brought.bromide_ug * sign,
-        brought.alkali_neq * sign,
-        brought.carried_out_ul * sign,
-        brought.received_ul * sign,
-        seq
+        &mixes,
+        &rows.of_mixes(|mix| mix.seq),
+        &rows.of_mixes(|mix| mix.nl),
+        &rows.of_mixes(|mix| mix.uncounted_at) as &[Option<OffsetDateTime>],
+        &rows.of_mixes(|mix| mix.brought.silver_ug[0]),
+        &rows.of_mixes(|mix| mix.brought.silver_ug[1]),
+        &rows.of_mixes(|mix| mix.brought.silver_ug[2]),
+        &rows.of_mixes(|mix| mix.brought.bromide_ug),
+        &rows.of_mixes(|mix| mix.brought.alkali_neq),
+        &rows.of_mixes(|mix| mix.brought.carried_out_ul),
+        &rows.of_mixes(|mix| mix.brought.received_ul)
     )
     .execute(tx.db())
     .await?;
@@ -232,17 +218,16 @@ pub(super) async fn reverse_pass(tx: &mut RoomTx, placed: &Placed<NoteUndone>) -
     .await?;
     for wear in &placed.entry.wear {
         unwear(tx, wear, placed.seq).await?;
-        if let Some(brought) = &wear.brought {
-            bring(tx, wear.mix_id, brought, -1, placed.seq).await?;
-        }
     }
     Ok(())
 }
 
-/// Takes the stored wear off again; what nobody counted is in doubt only as long
-/// as such a note stands.
+/// Takes the stored wear and what prints brought off again; what nobody counted is
+/// in doubt only as long as such a note stands.
 async fn unwear(tx: &mut RoomTx, wear: &Wear, seq: i64) -> Result<()> {
     let room = tx.room();
+    let brought = wear.brought.unwrap_or_default();
+    let [least, usual, most] = brought.silver_ug;
     sqlx::query!(
         r#"
         update mix set
@@ -256,12 +241,26 @@ async fn unwear(tx: &mut RoomTx, wear: &Wear, seq: i64) -> Result<()> {
                     and p.is_estimated
                     and p.reversed_by is null
             ),
-            last_seq = $4
+            silver_least_ug = silver_least_ug - $4,
+            silver_usual_ug = silver_usual_ug - $5,
+            silver_most_ug = silver_most_ug - $6,
+            bromide_ug = bromide_ug - $7,
+            alkali_neq = alkali_neq - $8,
+            carried_out_ul = carried_out_ul - $9,
+            received_ul = received_ul - $10,
+            last_seq = $11
         where room_id = $1 and id = $2
         "#,
         room,
         wear.mix_id,
         wear.spent_nl,
+        least,
+        usual,
+        most,
+        brought.bromide_ug,
+        brought.alkali_neq,
+        brought.carried_out_ul,
+        brought.received_ul,
         seq
     )
     .execute(tx.db())

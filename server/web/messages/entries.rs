@@ -6,6 +6,7 @@
 use serde::de::DeserializeOwned;
 use uuid::Uuid;
 
+use crate::arrivals::{Arrived, Left, NotConfirmedLeft};
 use crate::bench::{BottleSet, FinishingSet, LineSet, SpaceSet, TraySet, WashEmptied, WashJoined};
 use crate::book::names::Names;
 use crate::handover::{HandedOver, HandoverOpened, HandoverWithdrawn};
@@ -113,6 +114,11 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
     (OutageEnded::KIND, |text, telling| {
         say(text, telling, outage_ended)
     }),
+    (Arrived::KIND, |text, telling| say(text, telling, arrived)),
+    (Left::KIND, |text, telling| say(text, telling, left)),
+    (NotConfirmedLeft::KIND, |text, telling| {
+        say(text, telling, not_confirmed_left)
+    }),
     (HandoverOpened::KIND, |text, telling| {
         say(text, telling, handover_opened)
     }),
@@ -126,7 +132,8 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
 
 /// The sentences of every noun.
 pub fn sentences() -> impl Iterator<Item = &'static (&'static str, Sentence)> {
-    SENTENCES.iter().chain(super::mix_entries::SENTENCES)
+    let mixes = super::mix_entries::SENTENCES;
+    SENTENCES.iter().chain(mixes).chain(super::lamps::SENTENCES)
 }
 
 /// What an entry says.
@@ -249,7 +256,7 @@ fn reset_link_made(entry: &ResetLinkMade, telling: Telling<'_>) -> String {
     )
 }
 
-fn set(what: &str, name: &str, is_retired: bool) -> String {
+pub(super) fn set(what: &str, name: &str, is_retired: bool) -> String {
     if is_retired {
         format!("{what} {name} was retired.")
     } else {
@@ -396,6 +403,22 @@ fn outage_began(entry: &OutageBegan, _: Telling<'_>) -> String {
 
 fn outage_ended(entry: &OutageEnded, _: Telling<'_>) -> String {
     format!("The {} was on again.", what(entry.what))
+}
+
+fn arrived(entry: &Arrived, telling: Telling<'_>) -> String {
+    format!("{} arrived.", telling.name(entry.person_id))
+}
+
+fn left(entry: &Left, telling: Telling<'_>) -> String {
+    format!("{} left.", telling.name(entry.person_id))
+}
+
+fn not_confirmed_left(entry: &NotConfirmedLeft, telling: Telling<'_>) -> String {
+    format!(
+        "{}: not confirmed left, {}.",
+        telling.name(entry.person_id),
+        entry.local_date
+    )
 }
 
 fn handover_opened(entry: &HandoverOpened, telling: Telling<'_>) -> String {

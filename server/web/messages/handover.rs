@@ -14,6 +14,8 @@ pub const EXTENDED: &str = "Used a little longer";
 pub const BOTTLED: &str = "What is kept in bottles";
 /// Heading: what stands in the trays.
 pub const STANDING: &str = "What stands in the trays";
+/// Heading: tests of lamps and screens that are due, and when the next ones are.
+pub const FOG_TESTS: &str = "Fog tests of lamps and screens";
 /// Heading: products that nobody may mix from.
 pub const NO_SAFETY_DATA: &str = "Products without safety data";
 /// Heading: what the page for emergencies lacks.

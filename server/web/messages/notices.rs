@@ -50,6 +50,7 @@ fn known(notice: &Notice) -> String {
         Notice::HandoverWithdrawn { by, .. } => {
             format!("{by} has taken back a handover of this room that you were part of.")
         }
+        Notice::FogTestDue { name, again_by, .. } => super::lamps::told(name, again_by),
         Notice::NoteCorrected {
             note, by, reason, ..
         } => super::sheets::told(&format!("{by} set your note of entry {note} right"), reason),
@@ -75,6 +76,7 @@ pub fn link(told: &Told) -> Option<String> {
             | Notice::HandoverConfirmed { handover, .. }
             | Notice::HandoverWithdrawn { handover, .. },
         ) => Some(format!("/handovers/{handover}")),
+        Told::Known(Notice::FogTestDue { lamp, .. }) => Some(format!("/lamps/{lamp}")),
         Told::Known(Notice::NoteCorrected { corrected, .. }) => {
             Some(format!("/sheets/{corrected}"))
         }

@@ -13,10 +13,27 @@ pub fn problem(problem: &Problem, numbers: Numbers) -> String {
     about_words(problem)
         .or_else(|| about_products(problem))
         .or_else(|| about_people(problem))
+        .or_else(|| about_presence(problem))
         .or_else(|| about_numbers(problem, numbers))
         .or_else(|| super::mix_problems::about_mixes(problem, numbers))
         .or_else(|| super::sheets::about_sheets(problem))
         .unwrap_or_else(|| about_the_bench(problem).to_owned())
+}
+
+/// Problems of who is in the room.
+fn about_presence(problem: &Problem) -> Option<String> {
+    let sentence = match problem {
+        Problem::HereAlready => "The room has you as here already. Say first that you have left.",
+        Problem::NotHere => "You have not said that you are here, so there is nothing to end.",
+        Problem::LeftAlready => "This has ended already: look at the roll.",
+        Problem::RoomFull { places } => {
+            return Some(format!(
+                "The room is full: all {places} places are taken. Wait until somebody leaves."
+            ));
+        }
+        _ => return None,
+    };
+    Some(sentence.to_owned())
 }
 
 /// Problems of one field by itself, whatever the field is.
@@ -136,6 +153,10 @@ fn about_people(problem: &Problem) -> Option<String> {
         }
         Problem::NotTheSuccessor => "Only the steward whom the handover names can confirm it.",
         Problem::HandoverEnded => "This handover was confirmed or taken back before.",
+        Problem::NotYourForm => {
+            "This form was opened by somebody else, so nothing was noted. Open the page again \
+             under your own name."
+        }
         Problem::RoomClosed => "This room is closed: it can be read and takes no more entries.",
         _ => return None,
     };
@@ -253,6 +274,13 @@ fn of_the_tray(problem: &Problem) -> &'static str {
         Problem::OffAlready => "The book has this as off already. Say that it is over first.",
         Problem::OnAgainAlready => "Somebody has said already that this is over.",
         Problem::EndsBeforeItBegan => "That is before it went off. Give the time it was on again.",
+        Problem::NoStep => {
+            "Give the longest time without an outline, the shortest time with one, or both."
+        }
+        Problem::FoggedBeforeClean => {
+            "Light fogs more the longer it shines: the shortest time with an outline is longer \
+             than the longest time without one. Look at the strips again."
+        }
         Problem::TwoContainers => {
             "You chose one container and wrote the name of another. Keep one of the two."
         }

@@ -1,0 +1,174 @@
+//! Arriving, leaving, and what becomes of those who forget to leave.
+
+use time::Duration;
+use uuid::Uuid;
+
+use super::rule::over_at;
+use super::store::{self, Presence};
+use super::{Arrived, Left, NotConfirmedLeft};
+use crate::app::App;
+use crate::clock::micros;
+use crate::database::Scope;
+use crate::error::{Error, OnConstraint, Result};
+use crate::identity::Permit;
+use crate::logbook::{Asked, Author, Book, Done, Key, fingerprint};
+use crate::problem::Problem;
+use crate::rights::{Arrive, ClosePresence};
+use crate::rooms;
+
+/// Somebody comes in.
+///
+/// # Errors
+/// Who is there already; a room whose places are all taken.
+pub async fn arrive(app: &App, permit: &Permit<Arrive>, key: Key) -> Result<Done> {
+    // What ran out of theirs is written first, and holds nobody up.
+    close_forgotten(app, permit.room()).await?;
+    permit
+        .write(app, key, &"arrive", |book| Box::pin(write_arrival(book)))
+        .await
+        .on_constraint("presence_open_key", || Error::Refused(Problem::HereAlready))
+}
+
+async fn write_arrival(book: &mut Book<'_>) -> Result<()> {
+    let (now, person_id) = (book.now(), actor(book)?);
+    let settings = rooms::settings(book.tx()).await?;
+    if store::open_of(book.tx(), person_id).await?.is_some() {
+        return Err(Error::Refused(Problem::HereAlready));
+    }
+    let places = usize::try_from(settings.people_limit).unwrap_or(0);
+    if store::present(book.tx(), now).await?.len() >= places {
+        return Err(Error::Refused(Problem::RoomFull { places }));
+    }
+    let arrived = Arrived {
+        presence_id: book.new_id(),
+        person_id,
+        local_date: settings.time_zone()?.date_value(now),
+        over_at_us: micros(over_at(&settings, now)?),
+    };
+    book.append(&arrived).await?;
+    Ok(())
+}
+
+/// Somebody leaves: the presence named, or the one that they have.
+///
+/// # Errors
+/// Somebody else's; who is not there, or left before.
+pub async fn leave(
+    app: &App,
+    permit: &Permit<Arrive>,
+    key: Key,
+    presence: Option<Uuid>,
+) -> Result<Done> {
+    permit
+        .write(app, key, &("leave", presence), move |book| {
+            Box::pin(async move { write_leaving(book, presence).await })
+        })
+        .await
+}
+
+async fn write_leaving(book: &mut Book<'_>, named: Option<Uuid>) -> Result<()> {
+    let person_id = actor(book)?;
+    let presence = match named {
+        Some(id) => open(book, id).await?,
+        None => store::open_of(book.tx(), person_id)
+            .await?
+            .ok_or(Error::Refused(Problem::NotHere))?,
+    };
+    if presence.person_id != person_id {
+        return Err(Error::Forbidden);
+    }
+    let left = Left {
+        presence_id: presence.id,
+        person_id,
+    };
+    book.append(&left).await?;
+    Ok(())
+}
+
+/// Ends somebody's presence for them: it reads as not confirmed.
+///
+/// # Errors
+/// None of that id; one that ended before.
+pub async fn close(app: &App, permit: &Permit<ClosePresence>, key: Key, id: Uuid) -> Result<Done> {
+    permit
+        .write(app, key, &id, move |book| {
+            Box::pin(async move {
+                let presence = open(book, id).await?;
+                write_close(book, &presence, false).await
+            })
+        })
+        .await
+}
+
+/// Writes down what has run out in a room, if anything has.
+///
+/// # Errors
+/// The database's.
+pub async fn close_forgotten(app: &App, room: Uuid) -> Result<()> {
+    let now = app.clock().now();
+    let scope = Scope { room, person: None };
+    let run_out = app
+        .database()
+        .reading(scope, move |tx| Box::pin(store::run_out(tx, now)))
+        .await?;
+    if run_out.is_empty() {
+        return Ok(());
+    }
+    let asked = Asked {
+        actor: None,
+        key: None,
+        fingerprint: fingerprint("close_forgotten", &room)?,
+    };
+    let written = app
+        .scribes()
+        .write(room, Author::Unchecked, asked, |book| {
+            Box::pin(write_run_out(book))
+        })
+        .await;
+    match written {
+        // Another instance was quicker.
+        Err(Error::Refused(Problem::Unchanged)) => Ok(()),
+        other => other.map(drop),
+    }
+}
+
+async fn write_run_out(book: &mut Book<'_>) -> Result<()> {
+    let now = book.now();
+    let run_out = store::run_out(book.tx(), now).await?;
+    if run_out.is_empty() {
+        return Err(Error::Refused(Problem::Unchanged));
+    }
+    for presence in &run_out {
+        write_close(book, presence, true).await?;
+    }
+    Ok(())
+}
+
+/// Writes that somebody did not say that they left, as of now or of when it ran out.
+async fn write_close(book: &mut Book<'_>, presence: &Presence, ran_out: bool) -> Result<()> {
+    let zone = rooms::settings(book.tx()).await?.time_zone()?;
+    let at = ran_out.then_some(presence.over_at);
+    // What ends at midnight ends the day that was.
+    let last = at.map_or(book.now(), |at| at - Duration::microseconds(1));
+    let closed = NotConfirmedLeft {
+        presence_id: presence.id,
+        person_id: presence.person_id,
+        local_date: zone.date_value(last),
+    };
+    book.append_at(at, &closed).await?;
+    Ok(())
+}
+
+/// A presence that has not ended.
+async fn open(book: &mut Book<'_>, id: Uuid) -> Result<Presence> {
+    let presence = store::presence(book.tx(), id).await?;
+    let presence = presence.ok_or(Error::NotFound)?;
+    match presence.ended_at {
+        Some(_) => Err(Error::Refused(Problem::LeftAlready)),
+        None => Ok(presence),
+    }
+}
+
+fn actor(book: &Book<'_>) -> Result<Uuid> {
+    book.actor().ok_or(Error::Unauthenticated)
+}

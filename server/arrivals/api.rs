@@ -1,0 +1,121 @@
+//! Who is in the room, as JSON.
+
+use serde::Serialize;
+use utoipa::ToSchema;
+use uuid::Uuid;
+
+use super::actions;
+use super::store::{self, Presence};
+use crate::api::{By, Made, Page, Paging, Route, Writing, moment_text};
+use crate::error::{Error, Result};
+use crate::members::api::NothingIn;
+use crate::rights::{Arrive, ClosePresence, LookAtBoard, Role};
+
+const PRESENCES: &str = "/rooms/{room}/presences";
+const PRESENCE: &str = "/rooms/{room}/presences/{id}";
+const LEAVE: &str = "/rooms/{room}/presences/{id}/leave";
+const CLOSE: &str = "/rooms/{room}/presences/{id}/close";
+
+/// The routes.
+#[must_use]
+pub fn api() -> Vec<Route> {
+    vec![
+        Route::list(
+            PRESENCES,
+            "Who is in the room now, the longest first.",
+            list,
+        ),
+        Route::one(
+            PRESENCE,
+            "One time of being there. One that is over is shown to its person and to stewards.",
+            one,
+        ),
+        Route::add(PRESENCES, "Say that one has arrived.", add),
+        Route::act(LEAVE, "Say that one has left.", leave),
+        Route::act(
+            CLOSE,
+            "End the presence of somebody who forgot to: it reads as not confirmed.",
+            close,
+        ),
+    ]
+}
+
+/// A time of being there.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct PresenceOut {
+    /// Which.
+    pub id: Uuid,
+    /// Who.
+    pub person_id: Uuid,
+    /// Their name.
+    pub name: String,
+    /// Since when.
+    #[schema(format = DateTime)]
+    pub arrived_at: String,
+    /// When they are taken for gone if they do not say so.
+    #[schema(format = DateTime)]
+    pub over_at: String,
+    /// When it ended.
+    #[schema(format = DateTime)]
+    pub ended_at: Option<String>,
+    /// Whether whoever left said so.
+    pub is_confirmed: bool,
+}
+
+impl PresenceOut {
+    /// As JSON has it.
+    ///
+    /// # Errors
+    /// A fault for a moment beyond the calendar.
+    pub fn of(presence: Presence) -> Result<Self> {
+        Ok(Self {
+            id: presence.id,
+            person_id: presence.person_id,
+            name: presence.name,
+            arrived_at: moment_text(presence.arrived_at)?,
+            over_at: moment_text(presence.over_at)?,
+            ended_at: presence.ended_at.map(moment_text).transpose()?,
+            is_confirmed: presence.is_confirmed,
+        })
+    }
+}
+
+async fn list(by: By<LookAtBoard>, paging: Paging) -> Result<Page<PresenceOut>> {
+    let now = by.app.clock().now();
+    let database = by.app.database();
+    let all = database.reading(by.permit.scope(), move |tx| {
+        Box::pin(store::present(tx, now))
+    });
+    let page = paging.cut(all.await?, |presence| presence.id.to_string())?;
+    page.map(PresenceOut::of)
+}
+
+async fn one(by: By<LookAtBoard>, id: Uuid) -> Result<PresenceOut> {
+    let now = by.app.clock().now();
+    let database = by.app.database();
+    let found = database.reading(by.permit.scope(), move |tx| {
+        Box::pin(store::presence(tx, id))
+    });
+    let may_see = |presence: &Presence| {
+        presence.is_there(now)
+            || presence.person_id == by.permit.person().id
+            || by.permit.role() == Role::Steward
+    };
+    let found = found.await?.filter(may_see);
+    PresenceOut::of(found.ok_or(Error::NotFound)?)
+}
+
+async fn add(by: Writing<Arrive>, _: NothingIn) -> Result<Made> {
+    let done = actions::arrive(&by.app, &by.permit, by.key).await?;
+    by.made(&done, "presence", "presences")
+}
+
+async fn leave(by: Writing<Arrive>, id: Uuid, _: NothingIn) -> Result<Made> {
+    let done = actions::leave(&by.app, &by.permit, by.key, Some(id)).await?;
+    by.made(&done, "presence", "presences")
+}
+
+async fn close(by: Writing<ClosePresence>, id: Uuid, _: NothingIn) -> Result<Made> {
+    let done = actions::close(&by.app, &by.permit, by.key, id).await?;
+    by.made(&done, "presence", "presences")
+}

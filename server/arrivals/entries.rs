@@ -1,0 +1,102 @@
+//! Entries about who is in the room. Who came and went is shown to the person and
+//! to stewards; who is there now stands on the board.
+
+use serde::{Deserialize, Serialize};
+use uuid::Uuid;
+
+use super::store;
+use crate::database::RoomTx;
+use crate::error::Result;
+use crate::logbook::{About, Entry, Placed, SeenBy};
+
+fn of(presence: Uuid, person: Uuid) -> Vec<About> {
+    vec![
+        About::new("presence", presence),
+        About::new("person", person),
+    ]
+}
+
+/// Somebody came in.
+#[derive(Clone, Debug, Deserialize, Eq, PartialEq, Serialize)]
+pub struct Arrived {
+    /// This time of being there.
+    pub presence_id: Uuid,
+    /// Who.
+    pub person_id: Uuid,
+    /// The room's own date then.
+    pub local_date: String,
+    /// When they are taken for gone if they do not say so, in microseconds since
+    /// 1970.
+    pub over_at_us: i64,
+}
+
+impl Entry for Arrived {
+    const KIND: &'static str = "arrived";
+    const SEEN_BY: SeenBy = SeenBy::SubjectAndStewards;
+
+    fn about(&self) -> Vec<About> {
+        of(self.presence_id, self.person_id)
+    }
+
+    async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {
+        for each in placed {
+            store::begin(tx, each).await?;
+        }
+        Ok(())
+    }
+}
+
+/// They left, and said so.
+#[derive(Clone, Debug, Deserialize, Eq, PartialEq, Serialize)]
+pub struct Left {
+    /// Which time of being there.
+    pub presence_id: Uuid,
+    /// Who.
+    pub person_id: Uuid,
+}
+
+impl Entry for Left {
+    const KIND: &'static str = "left";
+    const SEEN_BY: SeenBy = SeenBy::SubjectAndStewards;
+
+    fn about(&self) -> Vec<About> {
+        of(self.presence_id, self.person_id)
+    }
+
+    async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {
+        for each in placed {
+            let end = (each.happened_at, each.seq);
+            store::end(tx, each.entry.presence_id, end, true).await?;
+        }
+        Ok(())
+    }
+}
+
+/// They did not say that they left: a steward ended it, or nobody did and it ran
+/// out. Written by nobody, it happened when it ran out.
+#[derive(Clone, Debug, Deserialize, Eq, PartialEq, Serialize)]
+pub struct NotConfirmedLeft {
+    /// Which time of being there.
+    pub presence_id: Uuid,
+    /// Who.
+    pub person_id: Uuid,
+    /// The room's own date when it ended.
+    pub local_date: String,
+}
+
+impl Entry for NotConfirmedLeft {
+    const KIND: &'static str = "not_confirmed_left";
+    const SEEN_BY: SeenBy = SeenBy::SubjectAndStewards;
+
+    fn about(&self) -> Vec<About> {
+        of(self.presence_id, self.person_id)
+    }
+
+    async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {
+        for each in placed {
+            let end = (each.happened_at, each.seq);
+            store::end(tx, each.entry.presence_id, end, false).await?;
+        }
+        Ok(())
+    }
+}

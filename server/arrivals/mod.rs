@@ -1,0 +1,23 @@
+//! Who is in the room: people arrive, and leave again.
+//!
+//! A place is taken under the lock on the room's head, so that of two at the last
+//! one exactly one gets it. Who forgets to leave is taken for gone at a moment that
+//! their arrival fixed (`rule`); from then on nobody counts on it, whether a job has
+//! written so yet or not.
+
+pub mod actions;
+/// Its routes of the API.
+pub mod api;
+mod entries;
+mod pages;
+mod rule;
+mod store;
+/// Its pages, as templates want them.
+pub mod views;
+
+pub use actions::close_forgotten;
+pub use api::api;
+pub use entries::{Arrived, Left, NotConfirmedLeft};
+pub use pages::{open_baths, pages};
+pub use rule::over_at;
+pub use store::{Presence, present};

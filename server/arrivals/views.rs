@@ -1,0 +1,115 @@
+//! The pages of who is in the room.
+
+use askama::Template;
+
+use crate::web::dates::Moment;
+use crate::web::fields::Problems;
+use crate::web::shell::Shell;
+
+/// Who is there, and how many more may come: a part of the board.
+#[derive(Debug, Clone, Default)]
+pub struct WhoIsHere {
+    /// The people, the longest first.
+    pub people: Vec<PersonHere>,
+    /// The room's places.
+    pub places: usize,
+}
+
+impl WhoIsHere {
+    /// Are all places taken?
+    #[must_use]
+    pub fn is_full(&self) -> bool {
+        self.people.len() >= self.places
+    }
+}
+
+/// Somebody who is there.
+#[derive(Debug, Clone)]
+pub struct PersonHere {
+    /// This presence, for links.
+    pub id: String,
+    /// The name.
+    pub name: String,
+    /// Since when.
+    pub since: Moment,
+}
+
+/// A tray that stands open and could stand covered.
+#[derive(Debug, Clone)]
+pub struct OpenTray {
+    /// The line and the tray.
+    pub name: String,
+    /// What stands in it.
+    pub mix: String,
+    /// The mix's id, for the page to keep it.
+    pub mix_id: String,
+}
+
+/// Asks whether one is there, or says that one is. Posts to `/arrive`.
+#[derive(Debug, Clone, Template)]
+#[template(path = "arrivals/arrive.html")]
+pub struct ArrivePage {
+    /// The frame.
+    pub shell: Shell,
+    /// Idempotency key.
+    pub key: String,
+    /// What to mend.
+    pub problems: Problems,
+    /// Who is there.
+    pub here: WhoIsHere,
+    /// Since when the reader is there, if they are, and until when that holds.
+    pub since: Option<(Moment, Moment)>,
+    /// What stands in the trays asks for, one sentence a product.
+    pub cautions: Vec<String>,
+    /// May this reader note sheets?
+    pub may_note: bool,
+}
+
+/// What to do before one leaves, and that one has. Posts to `/leave`.
+#[derive(Debug, Clone, Template)]
+#[template(path = "arrivals/leave.html")]
+pub struct LeavePage {
+    /// The frame.
+    pub shell: Shell,
+    /// Idempotency key.
+    pub key: String,
+    /// What to mend.
+    pub problems: Problems,
+    /// Is the reader there?
+    pub is_here: bool,
+    /// Are others there?
+    pub are_others: bool,
+    /// Trays that stand open.
+    pub open: Vec<OpenTray>,
+    /// May this reader note sheets, and cover trays?
+    pub may_note: bool,
+}
+
+/// Somebody who did not say that they left.
+#[derive(Debug, Clone)]
+pub struct NotConfirmed {
+    /// The name.
+    pub name: String,
+    /// From when.
+    pub from: Moment,
+    /// When they were taken for gone.
+    pub until: Moment,
+}
+
+/// The roll: who is there, to be called or printed.
+#[derive(Debug, Clone, Template)]
+#[template(path = "arrivals/roll.html")]
+pub struct RollPage {
+    /// The frame.
+    pub shell: Shell,
+    /// When it was read.
+    pub as_of: Moment,
+    /// Who is there.
+    pub here: WhoIsHere,
+    /// Who was there in the last day and did not say that they left.
+    pub not_confirmed: Vec<NotConfirmed>,
+    /// May this reader say that they are there?
+    pub may_arrive: bool,
+    /// May this reader end a presence for somebody?
+    pub may_close: bool,
+}

@@ -1,0 +1,318 @@
+//! Boards as they are drawn: read once from the room, drawn for each variant of reader.
+
+use std::sync::Arc;
+
+use askama::Template;
+use axum::body::Bytes;
+use data_encoding::HEXLOWER;
+use time::{Duration, OffsetDateTime};
+use uuid::Uuid;
+
+use super::figures::figures;
+use super::state::{BenchNow, BottleNow, LineNow, TrayNow, bench_now};
+use super::views::{BoardPage, BottleOnBoard, LineOnBoard, MixOnBoard, TrayOnBoard};
+use crate::app::App;
+use crate::arrivals::views::WhoIsHere;
+use crate::arrivals::{self, Presence};
+use crate::bench::Step;
+use crate::clock::{micros, moment};
+use crate::darkroom::verdict::{Judgement, Verdict};
+use crate::database::Scope;
+use crate::error::{Error, Result};
+use crate::identity::Membership;
+use crate::lamps::{self, Due};
+use crate::logbook::{self, Head};
+use crate::outages::{self, Outage};
+use crate::rights::{self, Right, Role};
+use crate::rooms::{self, Settings};
+use crate::web::around;
+use crate::web::dates::Zone;
+use crate::web::drawing::VerdictWord;
+use crate::web::frame::{BUILD, Frame};
+use crate::web::messages::verdicts;
+use crate::web::shell::{Display, Place, RoomName, Shell};
+
+/// Which board: everything its page depends on but the room's book and the time.
+#[derive(Clone, Debug, Eq, Hash, PartialEq)]
+pub struct Variant {
+    /// The room.
+    pub room: Uuid,
+    /// Its part of the address.
+    pub slug: String,
+    /// Whether it is a room of invented people.
+    pub is_demo: bool,
+    /// What whoever looks is there.
+    pub role: Role,
+    /// How bright the page is.
+    pub display: Display,
+}
+
+impl Variant {
+    /// The board that somebody of this standing sees.
+    #[must_use]
+    pub fn of(membership: &Membership, display: Display) -> Self {
+        Self {
+            room: membership.room,
+            slug: membership.slug.clone(),
+            is_demo: membership.is_demo,
+            role: membership.role,
+            display,
+        }
+    }
+}
+
+/// A board as it was drawn.
+#[derive(Debug)]
+pub struct Drawn {
+    /// Where the room's book ended.
+    pub head: Head,
+    /// When.
+    pub at: OffsetDateTime,
+    /// The room's zone then.
+    pub zone: Zone,
+    /// When something on it changes by itself.
+    pub good_until: OffsetDateTime,
+    /// Names the build, the entry, the variant and the next change.
+    pub etag: String,
+    /// What the page shows.
+    pub view: BoardPage,
+    /// The page as it is sent.
+    pub page: Bytes,
+}
+
+/// What a room's boards are drawn from.
+#[derive(Debug)]
+pub(super) struct Ground {
+    now: OffsetDateTime,
+    head: Head,
+    settings: Settings,
+    bench: BenchNow,
+    off: Vec<Outage>,
+    present: Vec<Presence>,
+    lamps: Due,
+}
+
+impl Ground {
+    pub(super) async fn read(app: &App, room: Uuid) -> Result<Self> {
+        let now = app.clock().now();
+        let scope = Scope { room, person: None };
+        app.database()
+            .reading(scope, move |tx| {
+                Box::pin(async move {
+                    let head = logbook::head(tx).await?;
+                    let settings = rooms::settings(tx).await?;
+                    let bench = bench_now(tx, now, &settings).await?;
+                    let off = outages::open(tx).await?;
+                    let present = arrivals::present(tx, now).await?;
+                    let lamps = lamps::due(tx, &settings.time_zone()?, now).await?;
+                    Ok(Self {
+                        now,
+                        head,
+                        settings,
+                        bench,
+                        off,
+                        present,
+                        lamps,
+                    })
+                })
+            })
+            .await
+    }
+
+    pub(super) fn draw(&self, app: &App, variant: &Variant) -> Result<Drawn> {
+        let zone = self.settings.time_zone()?;
+        let good_until = good_until(&self.bench, &self.present, &self.lamps, self.now);
+        let view = self.view(app, variant, &zone);
+        let page = view
+            .render()
+            .map_err(|cause| Error::Internal(cause.into()))?;
+        Ok(Drawn {
+            head: self.head,
+            at: self.now,
+            good_until,
+            etag: etag(&self.head, variant, good_until),
+            page: Bytes::from(page),
+            view,
+            zone,
+        })
+    }
+
+    fn view(&self, app: &App, variant: &Variant, zone: &Zone) -> BoardPage {
+        let (settings, bench, now) = (&self.settings, &self.bench, self.now);
+        let may = |row: rights::Row| row.roles.contains(&variant.role);
+        // The page is kept for others: nothing of one request's query stays in it.
+        let here = format!("/rooms/{}/board", variant.slug);
+        let room = RoomName {
+            slug: variant.slug.clone(),
+            name: settings.name.clone(),
+        };
+        let frame = Frame::kept(app, here, variant.display);
+        let lines = bench.lines.iter();
+        let bottles = bench.bottles.iter();
+        BoardPage {
+            shell: Shell {
+                place: Some(Place::Board),
+                off: around::off(&self.off, zone),
+                demo: variant.is_demo,
+                ..frame.shell_for_role(variant.role, room)
+            },
+            as_of: zone.clock_and_weekday(now),
+            at: event_id(&self.head),
+            drawn_us: micros(now),
+            notices: notices(&bench.lines, &self.lamps),
+            lines: lines
+                .map(|line| line_on_board(line, settings, zone, now))
+                .collect(),
+            bottles: bottles
+                .map(|each| bottle_on_board(each, settings, zone, now))
+                .collect(),
+            here: WhoIsHere::of(&self.present, settings, zone),
+            may_note: may(rights::NoteSheets::ROW),
+            may_mix: may(rights::Mix::ROW),
+            may_set_up: may(rights::KeepBench::ROW),
+        }
+    }
+}
+
+/// The board of a variant as it is now: as it was drawn before, where that is still true.
+///
+/// # Errors
+/// That the database is away.
+pub(super) async fn board(app: &App, variant: &Variant) -> Result<Arc<Drawn>> {
+    if let Some(drawn) = app.boards().find(variant, app.clock().now()) {
+        return Ok(drawn);
+    }
+    let ground = Ground::read(app, variant.room).await?;
+    let drawn = Arc::new(ground.draw(app, variant)?);
+    app.boards().keep(variant, drawn.clone());
+    Ok(drawn)
+}
+
+/// Names an entry to whoever follows the board: its number and the first eight digits of
+/// its hash.
+pub(super) fn event_id(head: &Head) -> String {
+    format!("{}.{}", head.seq, HEXLOWER.encode(&head.hash[..4]))
+}
+
+fn etag(head: &Head, variant: &Variant, good_until: OffsetDateTime) -> String {
+    let head = HEXLOWER.encode(&head.hash[..8]);
+    let (role, display) = (variant.role.as_str(), variant.display.name());
+    let until = micros(good_until);
+    format!("\"{BUILD}-{head}-{role}-{display}-{until}\"")
+}
+
+/// The next moment at which a verdict changes, a rule has moved by a twentieth of
+/// a life, somebody is taken for gone, or a fog test is overdue.
+fn good_until(
+    bench: &BenchNow,
+    present: &[Presence],
+    lamps: &Due,
+    now: OffsetDateTime,
+) -> OffsetDateTime {
+    let trays = bench.lines.iter().flat_map(|line| &line.trays);
+    let of_trays = trays.flat_map(|each| {
+        let moves = each.mix.as_ref().map(|mix| {
+            let twentieth = Duration::seconds((mix.life_s / 20).max(1));
+            now + twentieth
+        });
+        [changes_at(&each.judgement), moves]
+    });
+    let of_bottles = bench.bottles.iter().flat_map(|each| {
+        // What the list says of a bottle's life changes when that is over.
+        let over = each.mix.life_ends().filter(|ends| *ends > now);
+        [changes_at(&each.judgement), over]
+    });
+    let of_people = present.iter().map(|presence| Some(presence.over_at));
+    let of_bench = of_trays.chain(of_bottles);
+    let moments = of_bench.chain(of_people).chain([lamps.changes_at]);
+    let a_day = now + Duration::days(1);
+    moments.flatten().fold(a_day, OffsetDateTime::min)
+}
+
+fn changes_at(judgement: &Judgement) -> Option<OffsetDateTime> {
+    judgement.changes_at.map(|(at, _)| moment(at.get()))
+}
+
+/// What everyone in the room should know: which trays not to print through, and which
+/// lamps to keep paper from.
+fn notices(lines: &[LineNow], lamps: &Due) -> Vec<String> {
+    lines
+        .iter()
+        .flat_map(|line| line.trays.iter().map(move |tray| (line, tray)))
+        .filter(|(_, each)| matches!(each.judgement.verdict, Verdict::Replace | Verdict::Unknown))
+        .map(|(line, each)| verdicts::do_not_use(&line.line.name, &each.tray.name))
+        .chain(lamps.sentences.iter().cloned())
+        .collect()
+}
+
+fn line_on_board(
+    line: &LineNow,
+    settings: &Settings,
+    zone: &Zone,
+    now: OffsetDateTime,
+) -> LineOnBoard {
+    LineOnBoard {
+        space: line.space.clone(),
+        id: line.line.id.to_string(),
+        name: line.line.name.clone(),
+        trays: line
+            .trays
+            .iter()
+            .map(|each| tray_on_board(each, settings, zone, now))
+            .collect(),
+    }
+}
+
+fn tray_on_board(
+    each: &TrayNow,
+    settings: &Settings,
+    zone: &Zone,
+    now: OffsetDateTime,
+) -> TrayOnBoard {
+    let numbers = settings.numbers();
+    let figures = figures(each, settings, zone, now);
+    TrayOnBoard {
+        id: each.tray.id.to_string(),
+        name: each.tray.name.clone(),
+        is_wash: each.tray.step == Step::Wash,
+        word: figures.word,
+        drawing: figures.drawing,
+        reason: figures.reason,
+        change: figures.change,
+        mix: each.mix.as_ref().zip(figures.rules).map(|(mix, rules)| {
+            let (capacity, life) = rules;
+            MixOnBoard {
+                product: verdicts::mix_name(mix.product_name.as_deref()),
+                dilution: numbers.dilution(mix.parts_thousandths),
+                mixed: zone.clock_and_weekday(mix.mixed_at),
+                litres: numbers.volume(mix.charged_ul),
+                depth: figures.depth.clone(),
+                capacity,
+                life,
+            }
+        }),
+    }
+}
+
+fn bottle_on_board(
+    each: &BottleNow,
+    settings: &Settings,
+    zone: &Zone,
+    now: OffsetDateTime,
+) -> BottleOnBoard {
+    let numbers = settings.numbers();
+    let ends = each.mix.life_ends().map(|ends| {
+        let words = zone.clock_and_weekday(ends).words;
+        verdicts::life_left(now < ends, &words)
+    });
+    BottleOnBoard {
+        id: each.bottle.id.to_string(),
+        name: each.bottle.name.clone(),
+        word: VerdictWord {
+            standing: verdicts::standing(each.judgement.verdict),
+        },
+        mix: each.mix.title(numbers),
+        litres: numbers.volume(each.mix.level_ul()),
+        ends,
+    }
+}

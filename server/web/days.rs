@@ -1,0 +1,88 @@
+//! Days of the calendar as `2026-11-03`: so many months later, where one ends, and in
+//! words. A day belongs to no zone; where it begins and ends does.
+
+use jiff::ToSpan;
+use jiff::civil::Date;
+use time::OffsetDateTime;
+
+use super::dates::{DateError, Zone};
+
+fn date(day: &str) -> Result<Date, DateError> {
+    day.parse().map_err(|_| DateError::NotATime)
+}
+
+/// The day so many months after the local day of an instant: the last one of a month
+/// that has no such day.
+///
+/// # Errors
+/// [`DateError::OutOfRange`].
+pub fn months_later(zone: &Zone, at: OffsetDateTime, months: i32) -> Result<String, DateError> {
+    let day = date(&zone.date_value(at)).map_err(|_| DateError::OutOfRange)?;
+    let later = day.checked_add(months.months());
+    let later = later.map_err(|_| DateError::OutOfRange)?;
+    Ok(later.to_string())
+}
+
+/// The first instant after a day.
+///
+/// # Errors
+/// [`DateError::NotATime`]; [`DateError::OutOfRange`].
+pub fn ends(zone: &Zone, day: &str) -> Result<OffsetDateTime, DateError> {
+    let next = date(day)?.tomorrow().map_err(|_| DateError::OutOfRange)?;
+    let (begins, _) = zone.instant(&format!("{next}T00:00"))?;
+    Ok(begins)
+}
+
+/// `Wed 3 Nov 2027`; what is no day stays as it is.
+#[must_use]
+pub fn words(day: &str) -> String {
+    date(day).map_or_else(
+        |_| day.to_owned(),
+        |day| day.strftime("%a %-d %b %Y").to_string(),
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::dates::machine;
+    use super::*;
+
+    fn at(text: &str) -> OffsetDateTime {
+        crate::input::moment(text).unwrap()
+    }
+
+    #[test]
+    fn months_are_those_of_the_calendar_where_the_room_is() {
+        let berlin = Zone::named("Europe/Berlin").unwrap();
+        for (from, months, day) in [
+            ("2026-11-03T12:00:00Z", 12, "2027-11-03"),
+            // It is the fourth there already.
+            ("2026-11-03T23:30:00Z", 12, "2027-11-04"),
+            ("2026-08-31T12:00:00Z", 6, "2027-02-28"),
+            ("2027-08-31T12:00:00Z", 6, "2028-02-29"),
+        ] {
+            assert_eq!(months_later(&berlin, at(from), months).unwrap(), day);
+        }
+    }
+
+    /// Source: IANA time zone database, files europe and africa.
+    #[test]
+    fn a_day_ends_where_the_next_one_begins_by_the_clock_on_the_wall() {
+        for (zone, day, end) in [
+            ("Europe/Berlin", "2027-11-03", "2027-11-03T23:00:00Z"),
+            ("Europe/Berlin", "2027-07-03", "2027-07-03T22:00:00Z"),
+            // Midnight of 24 April 2026 does not exist there: the day begins at one.
+            ("Africa/Cairo", "2026-04-23", "2026-04-23T22:00:00Z"),
+        ] {
+            let zone = Zone::named(zone).unwrap();
+            assert_eq!(machine(ends(&zone, day).unwrap()), end);
+        }
+    }
+
+    #[test]
+    fn a_day_is_said_with_its_weekday() {
+        assert_eq!(words("2027-11-03"), "Wed 3 Nov 2027");
+        assert_eq!(words("soon"), "soon");
+        assert_eq!(ends(&Zone::utc(), "soon"), Err(DateError::NotATime));
+    }
+}
