@@ -118,6 +118,26 @@ need_packages() {
         "On Debian: apt-get install ${missing[*]}"
 }
 
+# Prints where nginx is. Where the system has none, Debian's is unpacked into the
+# cache: installed, it would serve at once.
+nginx_program() {
+    local found fetched unpacked=$cache/nginx
+    found=$(PATH=$PATH:/usr/sbin command -v nginx || true)
+    if [[ -z $found ]]; then
+        found=$unpacked/usr/sbin/nginx
+        if [[ ! -x $found ]] && command -v dpkg-deb >/dev/null; then
+            fetched=$(mktemp -d)
+            mkdir -p "$unpacked"
+            if (cd "$fetched" && apt-get -q download nginx >/dev/null); then
+                dpkg-deb -x "$fetched"/nginx_*.deb "$unpacked"
+            fi
+            rm -rf "$fetched"
+        fi
+        [[ -x $found ]] || stop_for_want_of 'nginx is needed. On Debian: apt-get install nginx'
+    fi
+    printf '%s\n' "$found"
+}
+
 # What any build needs.
 need_build_tools() {
     command -v cargo >/dev/null ||

@@ -17,6 +17,10 @@ pub(crate) struct Plan {
     pub(crate) clients: &'static [usize],
     /// Boards that are open at once on one server.
     pub(crate) streams: usize,
+    /// Notes in each round that they hear of.
+    pub(crate) told: usize,
+    /// Nobody asks for anything for so long, before the memory is looked at.
+    pub(crate) idle: Duration,
     /// Days of history behind a board.
     pub(crate) days: i32,
 }
@@ -29,6 +33,8 @@ pub(crate) const FULL: Plan = Plan {
     time: Duration::from_secs(4),
     clients: &[1, 4, 16, 64],
     streams: 500,
+    told: 8,
+    idle: Duration::from_secs(3),
     days: 3_652,
 };
 
@@ -37,8 +43,10 @@ pub(crate) const SMOKE: Plan = Plan {
     rooms: 2,
     people: 65,
     rounds: 1,
-    time: Duration::from_millis(500),
+    time: Duration::from_millis(300),
     clients: &[4],
     streams: 12,
+    told: 2,
+    idle: Duration::from_millis(300),
     days: 30,
 };

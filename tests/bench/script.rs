@@ -49,6 +49,9 @@ impl Script {
             rooms,
             clients,
         };
+        if let [clients] = plan.clients {
+            return with(*clients);
+        }
         let time = plan.time.min(Duration::from_secs(2));
         let tried = plan.clients.iter().map(|clients| {
             let script = with(*clients);

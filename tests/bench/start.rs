@@ -14,9 +14,6 @@ use super::plan::Plan;
 use super::table::{Goal, Table, median};
 use super::world::{Server, World};
 
-/// Nobody asks for anything for so long.
-const IDLE: Duration = Duration::from_secs(3);
-
 /// Measures, and says so in the table.
 pub(crate) async fn measure(plan: &Plan, world: &World, table: &mut Table) {
     let (mut private, mut own) = (Vec::new(), Vec::new());
@@ -43,7 +40,7 @@ pub(crate) async fn measure(plan: &Plan, world: &World, table: &mut Table) {
         millis(own),
         goal,
     );
-    let memory = idle(world).await as f64 / 1_024.0;
+    let memory = idle(plan, world).await as f64 / 1_024.0;
     table.number("Memory while idle", memory, "MiB", Goal::AtMost(40.0));
 }
 
@@ -84,7 +81,7 @@ fn first_page(port: u16) {
 }
 
 /// Kibibytes, some seconds after somebody looked at a board.
-async fn idle(world: &World) -> u64 {
+async fn idle(plan: &Plan, world: &World) -> u64 {
     let server = world.serve().await;
     let writer = &world.writers[0];
     let path = format!("/rooms/{}/board", writer.slug);
@@ -93,7 +90,7 @@ async fn idle(world: &World) -> u64 {
         &request(world.port, &path, Some(&writer.session)),
     )
     .await;
-    tokio::time::sleep(IDLE).await;
+    tokio::time::sleep(plan.idle).await;
     let memory = memory_of(server.pid());
     server.stop().await;
     memory

@@ -22,8 +22,6 @@ use super::world::{Server, World, free_port};
 
 /// Between two notes.
 const PAUSE: Duration = Duration::from_millis(250);
-/// Notes in each round.
-const NOTES: usize = 8;
 /// Everything arrives within this time, or the figure is void.
 const PATIENCE: Duration = Duration::from_secs(10);
 
@@ -83,7 +81,7 @@ async fn followed(plan: &Plan, world: &World, port: u16, noted: &mut Noted) -> V
     }
     let mut sent = Vec::new();
     let mut client = Client::new(world.port);
-    for _ in 0..NOTES * plan.rounds {
+    for _ in 0..plan.told * plan.rounds {
         tokio::time::sleep(PAUSE).await;
         let at = Instant::now();
         let seq = noted.one(&mut client, first).await;
