@@ -4,7 +4,6 @@ use std::net::Ipv4Addr;
 
 use axum::Router;
 use tokio::net::TcpListener;
-use tokio::task::JoinHandle;
 use tokio_util::sync::CancellationToken;
 use wetside::address::PublicAddress;
 use wetside::app::App;
@@ -22,7 +21,6 @@ pub(super) struct Site {
     pub(super) app: App,
     port: u16,
     stop: CancellationToken,
-    watch: JoinHandle<()>,
 }
 
 impl Site {
@@ -42,12 +40,8 @@ impl Site {
         let service = around(router::service(&app).unwrap());
         let stop = CancellationToken::new();
         tokio::spawn(listener::serve(listener, service, None, stop.clone()));
-        Self {
-            watch: tokio::spawn(board::watch(app.clone())),
-            stop,
-            app,
-            port,
-        }
+        tokio::spawn(board::watch(app.clone(), stop.clone()));
+        Self { app, port, stop }
     }
 
     /// Where it is reached.
@@ -81,7 +75,6 @@ impl Site {
 
 impl Drop for Site {
     fn drop(&mut self) {
-        self.watch.abort();
         self.stop.cancel();
     }
 }
