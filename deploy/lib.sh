@@ -144,3 +144,21 @@ need_build_tools() {
         stop_for_want_of 'Rust is needed: cargo is not on the PATH. See https://rustup.rs'
     need_packages gcc:cc libc6-dev:/usr/include/stdio.h
 }
+
+# Puts what the browser suite judges pages with into a folder of the cache, in the
+# versions and with the checksums of tests/browser/tools; nothing of a package is run.
+get_browser_tools() {
+    local from=$clone/tests/browser/tools to=${WETSIDE_BROWSER_TOOLS:-$cache/browser-tools} new
+    need_packages chromium:chromium chromium-driver:chromedriver fonts-dejavu-core:/usr/share/fonts/truetype/dejavu \
+        poppler-utils:pdftotext nodejs:node npm:npm default-jre-headless:java
+    if cmp -s "$from/package-lock.json" "$to/package-lock.json"; then return; fi
+    mkdir -p "${to%/*}"
+    new=$(mktemp -d "$to.XXXXXX")
+    cp "$from/package.json" "$from/package-lock.json" "$new"
+    if ! npm ci --prefix "$new" --ignore-scripts --no-audit --no-fund --loglevel=error; then
+        rm -rf "$new"
+        stop_for_want_of 'npm could not get axe-core and vnu-jar, which judge the pages.'
+    fi
+    rm -rf "$to"
+    mv "$new" "$to"
+}

@@ -106,7 +106,6 @@
     part("what").textContent = words(note);
     const at = new Date(note.at);
     part("at").textContent = at.toLocaleString(root.lang, { ...WHEN, timeZone: form?.dataset.zone });
-    part("at").dateTime = at.toISOString();
     if (note.problem) {
       part("problem").textContent = note.problem;
       part("mend").href = `?kept=${note.key}`;

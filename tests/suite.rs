@@ -12,6 +12,7 @@ mod arrivals;
 mod bench_day;
 mod bench_sheet;
 mod book;
+mod browser;
 mod cluster;
 mod darkroom;
 mod demo;

@@ -105,7 +105,7 @@ impl Installation {
         let web = server.web.clone().database(name);
         let data = server.folder.join(name);
         std::fs::create_dir_all(&data).unwrap();
-        let app = program(App::new, &owner, &web, &clock, &data);
+        let app = program(App::new, &owner, &web, &clock, &data, usual_address());
         Self {
             app,
             clock,
@@ -117,7 +117,19 @@ impl Installation {
 
     /// A second program over the same database: another server behind the proxy.
     pub(crate) fn second(&self) -> App {
-        program(App::new, &self.owner, &self.web, &self.clock, &self.data)
+        self.reached_at(usual_address())
+    }
+
+    /// The same, reached by another address.
+    pub(crate) fn reached_at(&self, address: PublicAddress) -> App {
+        program(
+            App::new,
+            &self.owner,
+            &self.web,
+            &self.clock,
+            &self.data,
+            address,
+        )
     }
 
     /// The program as it makes a demo, over the same database.
@@ -128,6 +140,7 @@ impl Installation {
             &self.web,
             &self.clock,
             &self.data,
+            usual_address(),
         )
     }
 
@@ -142,12 +155,17 @@ impl Installation {
     }
 }
 
+fn usual_address() -> PublicAddress {
+    PublicAddress::parse(ADDRESS).unwrap()
+}
+
 fn program(
     made: fn(Database, Clock, PublicAddress, PathBuf, Entrance) -> App,
     owner: &PgConnectOptions,
     web: &PgConnectOptions,
     clock: &Clock,
     data: &std::path::Path,
+    address: PublicAddress,
 ) -> App {
     let cost = Cost {
         memory_kib: 8,
@@ -156,7 +174,7 @@ fn program(
     made(
         Database::new(connect::serving(web.clone()), role()),
         clock.clone(),
-        PublicAddress::parse(ADDRESS).unwrap(),
+        address,
         data.to_owned(),
         Entrance::at_cost(cost, TrustedProxies::default()).unwrap(),
     )

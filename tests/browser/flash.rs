@@ -1,0 +1,64 @@
+//! Between two pages: in Safelight nothing is painted while a style sheet is on its way,
+//! the browser keeps a dark ground meanwhile, and what it paints first is black and red.
+
+use axum::Router;
+use axum::extract::Request;
+use axum::middleware::{Next, from_fn};
+use serde_json::json;
+use tokio::sync::watch;
+
+use super::chromium::Chromium;
+use super::site::Site;
+use super::walk::not_red;
+use crate::harness::scenario;
+
+/// Holds back style sheets while it is shut.
+fn behind_gate(service: Router, gate: watch::Receiver<bool>) -> Router {
+    service.layer(from_fn(move |request: Request, next: Next| {
+        let mut gate = gate.clone();
+        async move {
+            if request.uri().path().ends_with(".css") {
+                gate.wait_for(|is_open| *is_open).await.unwrap();
+            }
+            next.run(request).await
+        }
+    }))
+}
+
+#[test]
+fn nothing_lights_up_while_a_page_is_on_its_way() {
+    scenario(async |stage| {
+        let (gate, passes) = watch::channel(true);
+        let around = |service| behind_gate(service, passes);
+        let site = Site::open_with(&stage.installation, around).await;
+        let chromium = Chromium::start();
+        let tab = chromium.that_does_not_wait(&site.origin()).await;
+        tab.size(360, 740).await;
+        tab.keep("display", "safelight").await;
+        tab.keep("safelight", "warned").await;
+        tab.own("Network.enable", json!({})).await;
+        tab.own("Network.setCacheDisabled", json!({"cacheDisabled": true}))
+            .await;
+        for path in ["/log-in", "/emergency", "/nowhere"] {
+            gate.send(false).unwrap();
+            tab.open(path).await;
+            let is_there = format!("return location.pathname === '{path}' && !!document.body");
+            tab.until("the page is there", &is_there).await;
+            // White words, so the ground the browser gives by itself is dark.
+            let before = json!(["rgb(255, 255, 255)", 0]);
+            assert_eq!(
+                tab.run(SHOWN, vec![]).await,
+                before,
+                "{path} before its sheets"
+            );
+            gate.send(true).unwrap();
+            let is_painted = "return performance.getEntriesByType('paint').length > 0";
+            tab.until("something is painted", is_painted).await;
+            assert_eq!(not_red(&tab.window_picture().await), None, "{path}");
+        }
+    });
+}
+
+/// The colour of words, and how often anything was painted.
+const SHOWN: &str = "
+    return [getComputedStyle(document.body).color, performance.getEntriesByType('paint').length];";
