@@ -26,7 +26,7 @@
   const HIDDEN = 30_000; // ms in the background, and the connection is let go
   const MARKED = 8_000; // ms a change stays marked
   const GATHER = 3_000; // ms in which changes of verdicts are gathered to be said
-  const PARTS = ["board-off", "board-notices", "board-bottles", "board-bench", "present"];
+  const PARTS = ["board-off", "board-glance", "board-notices", "board-bottles", "board-bench", "present"];
 
   const bar = document.querySelector("[data-live]");
   const find = (name, root = document) => root.querySelector(`[data-live-${name}]`);

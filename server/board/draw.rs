@@ -209,13 +209,16 @@ impl Ground {
     /// lamps to keep paper from.
     #[must_use]
     pub fn notices(&self) -> Vec<String> {
+        let spent =
+            |each: &&TrayNow| matches!(each.judgement.verdict, Verdict::Replace | Verdict::Unknown);
         let lines = self.bench.lines.iter();
         lines
-            .flat_map(|line| line.trays.iter().map(move |tray| (line, tray)))
-            .filter(|(_, each)| {
-                matches!(each.judgement.verdict, Verdict::Replace | Verdict::Unknown)
+            .filter_map(|line| {
+                let trays = line.trays.iter().filter(spent);
+                let trays: Vec<_> = trays.map(|each| each.tray.name.as_str()).collect();
+                let says = || verdicts::do_not_use(&line.line.name, &trays);
+                (!trays.is_empty()).then(says)
             })
-            .map(|(line, each)| verdicts::do_not_use(&line.line.name, &each.tray.name))
             .chain(self.lamps.sentences.iter().cloned())
             .collect()
     }

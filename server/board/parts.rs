@@ -7,7 +7,7 @@ use askama::Template;
 use serde::Serialize;
 
 use super::draw::Drawn;
-use super::views::{BoardPage, LineHead, LineOnBoard, Station, Strip};
+use super::views::{BoardPage, LineHead, LineOnBoard, Station};
 use crate::clock::micros;
 use crate::error::{Error, Result};
 
@@ -45,7 +45,7 @@ pub(super) struct Shown {
     pub(super) id: String,
     /// When it was drawn.
     pub(super) drawn_us: i64,
-    /// What is off, notices, bottles and who is here: always these.
+    /// What is off, the glance, notices, bottles and who is here: always these.
     around: Vec<Part>,
     /// Line by line, tray by tray.
     bench: Vec<Part>,
@@ -65,6 +65,7 @@ impl Shown {
             drawn_us: micros(drawn.at),
             around: vec![
                 Part::new("board-off", &view.as_off())?,
+                Part::new("board-glance", &view.as_glance())?,
                 Part::new("board-notices", &view.as_notices())?,
                 Part::new("board-bottles", &view.as_bottles())?,
                 Part::new("present", &view.as_present())?,
@@ -106,9 +107,6 @@ fn line_parts(view: &BoardPage, line: &LineOnBoard, parts: &mut Vec<Part>) -> Re
         may_note: view.may_note,
     };
     parts.push(Part::new(format!("line-head-{}", line.id), &head)?);
-    if line.trays.len() > 1 {
-        parts.push(Part::new(format!("strip-{}", line.id), &Strip { line })?);
-    }
     for (place, tray) in line.trays.iter().enumerate() {
         let station = Station {
             shell,

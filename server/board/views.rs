@@ -20,14 +20,6 @@ pub(super) struct LineHead<'a> {
     pub(super) may_note: bool,
 }
 
-/// A line's verdicts at a glance.
-#[derive(Debug, Template)]
-#[template(path = "board/strip.html")]
-pub(super) struct Strip<'a> {
-    /// The line.
-    pub(super) line: &'a LineOnBoard,
-}
-
 /// A tray on its line.
 #[derive(Debug, Template)]
 #[template(path = "board/station.html")]
@@ -46,7 +38,7 @@ pub(super) struct Station<'a> {
 
 /// The whole board.
 #[derive(Debug, Clone, Template)]
-#[template(path = "board/board.html", blocks = ["off", "notices", "bench", "bottles", "present"])]
+#[template(path = "board/board.html", blocks = ["off", "glance", "notices", "bench", "bottles", "present"])]
 pub struct BoardPage {
     /// The frame, without person, unread and flash.
     pub shell: Shell,
@@ -70,6 +62,17 @@ pub struct BoardPage {
     pub may_mix: bool,
     /// May this role set up the bench?
     pub may_set_up: bool,
+}
+
+impl BoardPage {
+    /// Whether there is more than one tray to see.
+    fn has_a_glance(&self) -> bool {
+        self.lines
+            .iter()
+            .map(|line| line.trays.len())
+            .sum::<usize>()
+            > 1
+    }
 }
 
 /// A bottle that holds something.

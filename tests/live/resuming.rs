@@ -26,8 +26,8 @@ fn whoever_comes_back_gets_what_they_missed() {
             ("change", &Some(room.last_id().await))
         );
         assert_eq!(change.number("from") + 1, change.number("to"));
-        let strip = format!("strip-{}", room.bench.line);
-        assert_eq!(change.parts(), [strip, room.second_tray()]);
+        let glance = "board-glance".to_owned();
+        assert_eq!(change.parts(), [glance, room.second_tray()]);
         // And who has seen everything gets nothing.
         let last = change.id.clone().unwrap();
         assert!(room.resume(member, &last).await.opening().await.is_empty());

@@ -196,8 +196,9 @@ pub fn life_left(is_good: bool, ends: &str) -> String {
     }
 }
 
-/// For everyone in the room: a tray not to print through.
+/// For everyone in the room: trays of a line not to print through.
 #[must_use]
-pub fn do_not_use(line: &str, tray: &str) -> String {
-    format!("{line}, {tray}: do not print through it.")
+pub fn do_not_use(line: &str, trays: &[&str]) -> String {
+    let it = if trays.len() == 1 { "it" } else { "them" };
+    format!("{line}, {}: do not print through {it}.", trays.join(", "))
 }
