@@ -9,6 +9,10 @@ use wetside::commands::installation::{Installation, Where};
 use wetside::commands::{book, cluster, demo, member, migrate, reckon, room, serve, verify};
 use wetside::database::connect;
 
+/// A request allocates often and little.
+#[global_allocator]
+static ALLOCATOR: mimalloc::MiMalloc = mimalloc::MiMalloc;
+
 /// The wet side of a communal darkroom, with a book nobody can quietly alter.
 #[derive(Parser)]
 #[command(version)]
@@ -23,7 +27,7 @@ struct Arguments {
 enum Command {
     /// Serve the rooms of this installation
     Serve(serve::ServeArgs),
-    /// Make a small demo room of invented people
+    /// Make a demo room of invented people
     Demo(demo::DemoArgs),
     /// Bring the database's tables up to date
     Migrate,

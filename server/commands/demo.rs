@@ -156,6 +156,8 @@ fn in_words(log_ins: &[LogIn]) -> String {
         role,
         log_in_name,
         password,
+        number,
+        pin,
     } in log_ins
     {
         let role = match role {
@@ -165,7 +167,7 @@ fn in_words(log_ins: &[LogIn]) -> String {
             Role::Treasurer => "treasurer",
         };
         text.push_str(&format!(
-            "  {role:<15} {log_in_name:<10} {password}   ({name})\n"
+            "  {role:<15} {log_in_name:<10} {password}   at a door {number:>2} {pin}   ({name})\n"
         ));
     }
     text.push('\n');

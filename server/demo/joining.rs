@@ -8,6 +8,7 @@ use super::missing;
 use super::people::{
     BENNO, CASIMIR, CORIN, EMERIC, FENNA, JASPER, LOG_IN, NADJA, OTTILIE, PARTS, Part, Someone, Who,
 };
+use super::screens;
 use super::stage::Stage;
 use crate::app::App;
 use crate::error::{Error, Result};
@@ -34,6 +35,10 @@ pub struct LogIn {
     pub log_in_name: &'static str,
     /// The password.
     pub password: String,
+    /// Their number in the room.
+    pub number: i32,
+    /// Their PIN for the door.
+    pub pin: String,
 }
 
 /// A random password that a person can type.
@@ -85,7 +90,11 @@ pub(super) async fn founder(
 }
 
 /// Puts everyone on the list: the founder is in, the others are outside.
-pub(super) fn list(stage: &mut Stage, founder: &NewAccount, password: Option<String>) {
+pub(super) async fn list(
+    stage: &mut Stage,
+    founder: &NewAccount,
+    password: Option<String>,
+) -> Result<()> {
     for (place, part) in PARTS.iter().enumerate() {
         let person = Person {
             id: founder.id,
@@ -96,18 +105,26 @@ pub(super) fn list(stage: &mut Stage, founder: &NewAccount, password: Option<Str
         let someone = Someone::outside(stage.seed, Who(place), person);
         stage.everyone.push(someone);
     }
-    keep(stage, OTTILIE, password);
     stage.becomes(OTTILIE, Some(Role::Steward));
+    keep(stage, OTTILIE, password).await
 }
 
-fn keep(stage: &mut Stage, who: Who, password: Option<String>) {
+/// Keeps how somebody gets in, to print it.
+async fn keep(stage: &mut Stage, who: Who, password: Option<String>) -> Result<()> {
+    let Some(password) = password else {
+        return Ok(());
+    };
     let part = &PARTS[who.0];
-    stage.log_ins.extend(password.map(|password| LogIn {
+    let (number, pin) = screens::sets_pin(stage, who, &password).await?;
+    stage.log_ins.push(LogIn {
         name: part.name,
         role: part.role,
         log_in_name: part.log_in_name,
         password,
-    }));
+        number,
+        pin,
+    });
+    Ok(())
 }
 
 /// Lets somebody join by an invitation that a steward hands over.
@@ -121,9 +138,8 @@ pub(super) async fn joins(stage: &mut Stage, who: Who) -> Result<()> {
     let (account, password) = account(&stage.app, stage.seed, who, stage.now()).await?;
     stage.everyone[who.0].person.id = account.id;
     accept(&stage.app, &link, Joiner::New(account)).await?;
-    keep(stage, who, password);
     stage.becomes(who, Some(role));
-    Ok(())
+    keep(stage, who, password).await
 }
 
 /// What becomes of some members.

@@ -21,6 +21,7 @@ mod people;
 mod presence;
 mod printing;
 mod products;
+mod screens;
 mod slips;
 mod stage;
 mod testing;
@@ -135,7 +136,7 @@ async fn opened(app: App, clock: Clock, seed: i64) -> Result<Stage> {
     let recording = Recording::Demo(clock.clone());
     let opened = open_room(&app, room, founder, recording, STARTERS).await?;
     let mut stage = Stage::new(app, clock, seed, opened.room);
-    joining::list(&mut stage, &account, password);
+    joining::list(&mut stage, &account, password).await?;
     Ok(stage)
 }
 
@@ -161,6 +162,7 @@ async fn set_up(stage: &mut Stage) -> Result<Cellar> {
     };
     stage.act(OTTILIE, open, new).await?;
     lamps::hang(stage).await?;
+    screens::pair_all(stage).await?;
     Ok(cellar)
 }
 

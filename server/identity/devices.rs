@@ -142,7 +142,8 @@ pub struct Code(String);
 
 impl Code {
     /// The code of a secret as of the moment it was asked for.
-    fn of(secret: &Secret, shown_at: OffsetDateTime) -> Self {
+    #[must_use]
+    pub fn of(secret: &Secret, shown_at: OffsetDateTime) -> Self {
         let mut hasher = Sha256::new();
         hasher.update(b"wetside.screen");
         hasher.update(secret.reveal());

@@ -22,7 +22,9 @@ const MOST: usize = 50;
 /// A screen as a steward pairs it.
 #[derive(Clone, Debug, Serialize)]
 pub struct NewScreen {
-    /// The code that it shows, as typed.
+    /// The code that it shows, as typed. It is drawn anew each time: no fingerprint
+    /// holds it.
+    #[serde(skip)]
     pub code: String,
     /// `board` or `door`.
     pub kind: String,

@@ -22,7 +22,7 @@ mod wall;
 
 pub use api::api;
 pub use entries::{PinRemoved, PinSet, ScreenEnded, ScreenPaired, ScreenRenamed};
-pub use store::{Screen, paired};
+pub use store::{Screen, member_number, paired};
 pub use wall::{Walls, kept};
 
 use crate::router::Pages;

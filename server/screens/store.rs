@@ -106,7 +106,7 @@ pub(super) async fn screen(tx: &mut RoomTx, id: Uuid) -> Result<Option<Screen>> 
 }
 
 /// A member's number in the room.
-pub(super) async fn member_number(tx: &mut RoomTx, person: Uuid) -> Result<Option<i32>> {
+pub async fn member_number(tx: &mut RoomTx, person: Uuid) -> Result<Option<i32>> {
     let room = tx.room();
     let number = sqlx::query_scalar!(
         "select member_number from membership where room_id = $1 and person_id = $2",
