@@ -6,14 +6,12 @@
 use std::time::Duration;
 
 use axum::Router;
-use axum::extract::{DefaultBodyLimit, Extension, Request};
+use axum::extract::{DefaultBodyLimit, Extension};
 use axum::handler::Handler;
-use axum::http::{HeaderName, Method};
-use axum::middleware::{Next, from_fn, from_fn_with_state};
-use axum::response::Response;
+use axum::http::Method;
+use axum::middleware::{from_fn, from_fn_with_state};
 use axum::routing::{MethodFilter, on};
 use tower_http::catch_panic::CatchPanicLayer;
-use tower_http::request_id::{MakeRequestUuid, PropagateRequestIdLayer, SetRequestIdLayer};
 use tower_http::timeout::RequestBodyTimeoutLayer;
 
 use crate::app::App;
@@ -25,8 +23,6 @@ use crate::{
     api, arrivals, bench, bench_sheet, board, book, emergency, handover, identity, labels, lamps,
     members, mixes, notices, outages, papers, products, rooms, screens, sheets, trays,
 };
-
-const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
 
 /// A body arrives without a longer pause than this, or is given up.
 const BODY: Duration = Duration::from_secs(10);
@@ -226,21 +222,5 @@ pub fn service(app: &App) -> Result<Router> {
     Ok(all
         .layer(RequestBodyTimeoutLayer::new(BODY))
         .layer(from_fn(journal::write))
-        .layer(PropagateRequestIdLayer::x_request_id())
-        .layer(SetRequestIdLayer::x_request_id(MakeRequestUuid))
-        .layer(from_fn(forget_foreign_id))
         .with_state(app.clone()))
-}
-
-/// The journal's number for a request is ours to give.
-async fn forget_foreign_id(mut request: Request, next: Next) -> Response {
-    request.headers_mut().remove(REQUEST_ID);
-    next.run(request).await
-}
-
-/// The id of a request, as its answer carries it.
-#[must_use]
-pub fn request_id(request: &Request) -> Option<String> {
-    let id = request.headers().get(REQUEST_ID)?;
-    id.to_str().ok().map(str::to_owned)
 }

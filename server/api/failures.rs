@@ -9,12 +9,12 @@ use axum::http::{HeaderValue, StatusCode};
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
 use serde::Serialize;
-use tower_http::request_id::RequestId;
 use utoipa::ToSchema;
 
 use super::MOST_KILOBYTES;
 use crate::error::Error;
 use crate::web::failure::Failure;
+use crate::web::journal::request_id;
 use crate::web::messages;
 use crate::web::messages::api as words;
 use crate::web::numbers::Numbers;
@@ -132,7 +132,7 @@ pub(super) fn panicked(cause: Box<dyn Any + Send>) -> Response {
 
 /// Puts every failure into words, whichever part of the program it comes from.
 pub(super) async fn in_words(request: Request, next: Next) -> Response {
-    let request_id = request_id(&request);
+    let request_id = request_id(&request).unwrap_or_default();
     let response = next.run(request).await;
     let status = response.status();
     if !status.is_client_error() && !status.is_server_error() {
@@ -206,13 +206,4 @@ fn fields(error: &Error) -> Vec<FieldOut> {
             sentence: messages::problem(problem, Numbers::default()),
         })
         .collect()
-}
-
-/// The number the outermost layer gave the request, or one of our own.
-fn request_id(request: &Request) -> String {
-    request
-        .extensions()
-        .get::<RequestId>()
-        .and_then(|id| id.header_value().to_str().ok())
-        .map_or_else(|| uuid::Uuid::now_v7().to_string(), str::to_owned)
 }

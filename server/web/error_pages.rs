@@ -19,7 +19,7 @@ use super::numbers::Numbers;
 use super::views::{ErrorPage, Trouble};
 use crate::app::App;
 use crate::error::Error;
-use crate::router::request_id;
+use crate::web::journal::request_id;
 
 /// Puts what went wrong into a page; who is not logged in is sent to do so.
 pub async fn in_words(State(app): State<App>, request: Request, next: Next) -> Response {

@@ -9,6 +9,8 @@ use axum::body::Bytes;
 use axum::extract::State;
 use axum::http::header::CONTENT_TYPE;
 use axum::routing::get;
+use nix::sys::signal::{Signal, kill};
+use nix::unistd::Pid;
 use time::OffsetDateTime;
 use tokio::net::TcpListener;
 use tokio_util::sync::CancellationToken;
@@ -22,7 +24,8 @@ use wetside::{rooms, router};
 use super::client::Client;
 use super::world::free_port;
 
-/// A server as a process, killed with this value.
+/// A server as a process, ended with this value: asked to, so that it ends its own
+/// workers first.
 #[derive(Debug)]
 pub(crate) struct Other {
     child: Child,
@@ -31,7 +34,8 @@ pub(crate) struct Other {
 
 impl Drop for Other {
     fn drop(&mut self) {
-        self.child.kill().unwrap();
+        let pid = i32::try_from(self.child.id()).unwrap();
+        kill(Pid::from_raw(pid), Signal::SIGTERM).unwrap();
         self.child.wait().unwrap();
     }
 }
