@@ -153,10 +153,11 @@ pub const TONED_HERE: &str = "Only prints that went through the toner of this li
 /// Which fixer takes film, and how much.
 #[must_use]
 pub fn takes_film(fixers: &[(String, String)]) -> String {
-    let each: Vec<String> = fixers
+    let mut each: Vec<String> = fixers
         .iter()
         .map(|(product, rolls)| format!("{product} takes {rolls} rolls a litre"))
         .collect();
+    each.dedup();
     each.join("; ")
 }
 
