@@ -2,8 +2,8 @@
 
 use crate::logbook::Kind;
 use crate::{
-    arrivals, bench, handover, lamps, members, mixes, outages, papers, products, rooms, screens,
-    sheets,
+    arrivals, bench, handover, inductions, lamps, members, mixes, outages, papers, products, rooms,
+    screens, sheets, topics,
 };
 
 /// The table of kinds.
@@ -52,6 +52,10 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<lamps::LampSet>(),
     Kind::of::<lamps::FogTested>(),
     Kind::of::<lamps::FogTestTakenBack>(),
+    Kind::of::<topics::TopicSet>(),
+    Kind::of::<inductions::Inducted>(),
+    Kind::of::<inductions::InductionConfirmed>(),
+    Kind::of::<inductions::InductionWithdrawn>(),
     Kind::of::<arrivals::Arrived>(),
     Kind::of::<arrivals::Left>(),
     Kind::of::<arrivals::NotConfirmedLeft>(),

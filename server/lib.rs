@@ -35,6 +35,8 @@ pub mod error;
 pub mod handover;
 /// Who somebody is, and what that lets them do.
 pub mod identity;
+/// Who was told what, by whom, and until when that holds.
+pub mod inductions;
 /// Rules for values that both skins read.
 pub mod input;
 /// What the program does by itself.
@@ -76,6 +78,8 @@ pub mod screens;
 pub mod sheets;
 /// What a new room starts with.
 pub mod starters;
+/// What people must know before they touch chemistry.
+pub mod topics;
 /// Trays, one by one.
 pub mod trays;
 /// What all pages share.

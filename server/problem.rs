@@ -257,6 +257,17 @@ pub enum Problem {
 
     /// The person is in the room already.
     HereAlready,
+    /// Topics that whoever comes in must know, and that they were not inducted on.
+    NotInducted {
+        /// The titles of what is missing.
+        missing: Vec<String>,
+        /// Who can give it, by name; empty where nobody is to be named.
+        stewards: Vec<String>,
+    },
+    /// Nobody inducts themself while somebody else could.
+    NotOneself,
+    /// No induction waits for the person's confirmation.
+    NothingToConfirm,
     /// The person has not said that they are in the room.
     NotHere,
     /// Every place of the room is taken.

@@ -138,6 +138,13 @@ rights! {
     SeeLamps "see_lamps" Read [Member Trained Steward Treasurer] "See lamps and screens, and their fog tests.";
     TestLamps "test_lamps" Bench [Member Trained Steward] "Record a fog test of a lamp or a screen.";
     KeepLamps "keep_lamps" Keep [Steward] "Add, change and retire lamps and screens.";
+    SeeTopics "see_topics" Read [Member Trained Steward Treasurer] "See the topics of inductions and their texts.";
+    KeepTopics "keep_topics" Keep [Steward] "Add, change and retire topics of inductions.";
+    SeeOwnInductions "see_own_inductions" Read [Member Trained Steward Treasurer] "See one's own inductions.";
+    ConfirmInductions "confirm_inductions" Own [Member Trained Steward Treasurer] "Confirm the inductions one was given.";
+    SeeInductions "see_inductions" Read [Steward] "See everybody's inductions.";
+    Induct "induct" Keep [Steward] "Record, renew and withdraw inductions; let somebody confirm by number and PIN.";
+    Supervise "supervise" Keep [Steward] "Let somebody in who is not inducted, supervised.";
     SeeMembers "see_members" Read [Steward] "See who is in the room and which invitations are open.";
     Invite "invite" Own [Steward] "Invite somebody, and revoke an invitation.";
     KeepMembers "keep_members" Keep [Steward] "Change a role, suspend and restore a membership, end its access.";

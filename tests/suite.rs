@@ -23,6 +23,7 @@ mod golden;
 mod handover;
 mod harness;
 mod identity;
+mod inductions;
 mod keeping;
 mod labels;
 mod lamps;

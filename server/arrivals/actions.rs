@@ -11,29 +11,78 @@ use crate::clock::micros;
 use crate::database::Scope;
 use crate::error::{Error, OnConstraint, Result};
 use crate::identity::Permit;
+use crate::inductions;
 use crate::logbook::{Asked, Author, Book, Done, Key, fingerprint};
+use crate::members;
 use crate::problem::Problem;
-use crate::rights::{Arrive, ClosePresence};
+use crate::rights::{Arrive, ClosePresence, Supervise};
 use crate::rooms;
 
-/// Somebody comes in.
+/// Somebody comes in, who was inducted on all that is asked for now.
 ///
 /// # Errors
-/// Who is there already; a room whose places are all taken.
+/// Who is there already; who is not inducted; a room whose places are all taken.
 pub async fn arrive(app: &App, permit: &Permit<Arrive>, key: Key) -> Result<Done> {
     // What ran out of theirs is written first, and holds nobody up.
     close_forgotten(app, permit.room()).await?;
     permit
-        .write(app, key, &"arrive", |book| Box::pin(write_arrival(book)))
+        .write(app, key, &"arrive", |book| {
+            Box::pin(async move {
+                let person = actor(book)?;
+                write_arrival(book, person, None).await
+            })
+        })
         .await
         .on_constraint("presence_open_key", || Error::Refused(Problem::HereAlready))
 }
 
-async fn write_arrival(book: &mut Book<'_>) -> Result<()> {
-    let (now, person_id) = (book.now(), actor(book)?);
+/// A steward lets somebody in who may not be inducted yet, and answers for them.
+///
+/// # Errors
+/// Who is there already; who is no member, or the steward themself; a room whose places
+/// are all taken.
+pub async fn supervise(
+    app: &App,
+    permit: &Permit<Supervise>,
+    key: Key,
+    person: Uuid,
+) -> Result<Done> {
+    close_forgotten(app, permit.room()).await?;
+    permit
+        .write(app, key, &("supervise", person), move |book| {
+            Box::pin(async move {
+                let supervisor = actor(book)?;
+                supervised(book, person, supervisor).await?;
+                write_arrival(book, person, Some(supervisor)).await
+            })
+        })
+        .await
+        .on_constraint("presence_open_key", || Error::Refused(Problem::HereAlready))
+}
+
+/// Whoever is supervised may enter the room, and is somebody else.
+async fn supervised(book: &mut Book<'_>, person: Uuid, supervisor: Uuid) -> Result<()> {
+    let members = members::everyone(book.tx()).await?;
+    let mut active = members.iter().filter(|member| member.is_active());
+    match active.any(|member| member.person == person) && person != supervisor {
+        true => Ok(()),
+        false => Err(Error::field("person", Problem::NotAChoice)),
+    }
+}
+
+async fn write_arrival(
+    book: &mut Book<'_>,
+    person_id: Uuid,
+    supervisor_id: Option<Uuid>,
+) -> Result<()> {
+    let now = book.now();
     let settings = rooms::settings(book.tx()).await?;
+    let local_date = settings.time_zone()?.date_value(now);
     if store::open_of(book.tx(), person_id).await?.is_some() {
         return Err(Error::Refused(Problem::HereAlready));
+    }
+    if supervisor_id.is_none() {
+        inductions::check(book.tx(), person_id, &local_date).await?;
     }
     let places = usize::try_from(settings.people_limit).unwrap_or(0);
     if store::present(book.tx(), now).await?.len() >= places {
@@ -42,8 +91,9 @@ async fn write_arrival(book: &mut Book<'_>) -> Result<()> {
     let arrived = Arrived {
         presence_id: book.new_id(),
         person_id,
-        local_date: settings.time_zone()?.date_value(now),
+        local_date,
         over_at_us: micros(over_at(&settings, now)?),
+        supervisor_id,
     };
     book.append(&arrived).await?;
     Ok(())

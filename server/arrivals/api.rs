@@ -1,18 +1,19 @@
 //! Who is in the room, as JSON.
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 use uuid::Uuid;
 
 use super::actions;
 use super::store::{self, Presence};
-use crate::api::{By, Made, Page, Paging, Route, Writing, moment_text};
+use crate::api::{By, Input, Made, Page, Paging, Route, Writing, moment_text};
 use crate::error::{Error, Result};
 use crate::members::api::NothingIn;
-use crate::rights::{Arrive, ClosePresence, LookAtBoard, Role};
+use crate::rights::{Arrive, ClosePresence, LookAtBoard, Role, Supervise};
 
 const PRESENCES: &str = "/rooms/{room}/presences";
 const PRESENCE: &str = "/rooms/{room}/presences/{id}";
+const SUPERVISED: &str = "/rooms/{room}/presences/supervised";
 const LEAVE: &str = "/rooms/{room}/presences/{id}/leave";
 const CLOSE: &str = "/rooms/{room}/presences/{id}/close";
 
@@ -31,6 +32,11 @@ pub fn api() -> Vec<Route> {
             one,
         ),
         Route::add(PRESENCES, "Say that one has arrived.", add),
+        Route::add(
+            SUPERVISED,
+            "Let somebody in who is not inducted, supervised by whoever asks.",
+            supervise,
+        ),
         Route::act(LEAVE, "Say that one has left.", leave),
         Route::act(
             CLOSE,
@@ -49,6 +55,8 @@ pub struct PresenceOut {
     pub person_id: Uuid,
     /// Their name.
     pub name: String,
+    /// The steward who answers for them, by name, where they are not inducted.
+    pub supervised_by: Option<String>,
     /// Since when.
     #[schema(format = DateTime)]
     pub arrived_at: String,
@@ -72,6 +80,7 @@ impl PresenceOut {
             id: presence.id,
             person_id: presence.person_id,
             name: presence.name,
+            supervised_by: presence.supervisor,
             arrived_at: moment_text(presence.arrived_at)?,
             over_at: moment_text(presence.over_at)?,
             ended_at: presence.ended_at.map(moment_text).transpose()?,
@@ -107,6 +116,23 @@ async fn one(by: By<LookAtBoard>, id: Uuid) -> Result<PresenceOut> {
 
 async fn add(by: Writing<Arrive>, _: NothingIn) -> Result<Made> {
     let done = actions::arrive(&by.app, &by.permit, by.key).await?;
+    by.made(&done, "presence", "presences")
+}
+
+/// Who is to be let in.
+#[derive(Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SupervisedIn {
+    /// Who.
+    pub person_id: Uuid,
+}
+
+impl Input for SupervisedIn {
+    const NAMES: &'static [(&'static str, &'static str)] = &[("person", "person_id")];
+}
+
+async fn supervise(by: Writing<Supervise>, who: SupervisedIn) -> Result<Made> {
+    let done = actions::supervise(&by.app, &by.permit, by.key, who.person_id).await?;
     by.made(&done, "presence", "presences")
 }
 

@@ -28,6 +28,9 @@ pub struct Arrived {
     /// When they are taken for gone if they do not say so, in microseconds since
     /// 1970.
     pub over_at_us: i64,
+    /// The steward who answers for them, where they are not inducted.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub supervisor_id: Option<Uuid>,
 }
 
 impl Entry for Arrived {
@@ -35,7 +38,11 @@ impl Entry for Arrived {
     const SEEN_BY: SeenBy = SeenBy::SubjectAndStewards;
 
     fn about(&self) -> Vec<About> {
+        let supervisor = self.supervisor_id.map(|id| About::new("person", id));
         of(self.presence_id, self.person_id)
+            .into_iter()
+            .chain(supervisor)
+            .collect()
     }
 
     async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {

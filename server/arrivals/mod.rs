@@ -12,6 +12,7 @@ mod entries;
 mod pages;
 mod rule;
 mod store;
+mod supervised_pages;
 /// Its pages, as templates want them.
 pub mod views;
 

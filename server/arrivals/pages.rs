@@ -7,22 +7,27 @@ use uuid::Uuid;
 
 use super::actions;
 use super::store::{self, Presence};
+use super::supervised_pages;
 use super::views::WhoIsHere;
-use super::views::{ArrivePage, LeavePage, NotConfirmed, OpenTray, PersonHere, RollPage};
+use super::views::{
+    ArrivePage, LackShown, LeavePage, NotConfirmed, NotYet, OpenTray, PersonHere, RollPage,
+};
 use crate::app::App;
 use crate::bench::{self, Line, Tray};
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
+use crate::inductions::{self, Lack, Standing};
 use crate::mixes::{self, Mix, Storage};
 use crate::problem::Problems;
-use crate::rights::{Arrive, ClosePresence, LookAtBoard, NoteSheets, Right};
+use crate::rights::{Arrive, ClosePresence, Induct, LookAtBoard, NoteSheets, Right, Supervise};
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
 use crate::web::dates::Zone;
 use crate::web::desk::{KeyForm, ask, lying_at};
 use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_key, to_mend};
 use crate::web::frame::Frame;
+use crate::web::messages::inductions::standing;
 use crate::web::messages::{arrivals as words, drawing, verdicts};
 use crate::web::shell::{Place, Shell};
 
@@ -38,6 +43,7 @@ pub fn pages() -> Pages {
         .get("/rooms/{room}/leave", leave_form)
         .post("/rooms/{room}/leave", leave_send)
         .get("/rooms/{room}/present", roll)
+        .and(supervised_pages::pages())
         .get("/rooms/{room}/presences/{presence}/close", close_asked)
         .post("/rooms/{room}/presences/{presence}/close", close_send)
 }
@@ -51,6 +57,8 @@ struct Ground {
     present: Vec<Presence>,
     mine: Option<Presence>,
     baths: Baths,
+    lacks: Vec<Lack>,
+    stewards: Vec<String>,
     now: OffsetDateTime,
 }
 
@@ -60,8 +68,12 @@ impl Ground {
         app.database()
             .reading(permit.scope(), move |tx| {
                 Box::pin(async move {
+                    let settings = rooms::settings(tx).await?;
+                    let today = settings.time_zone()?.date_value(now);
                     Ok(Self {
-                        settings: rooms::settings(tx).await?,
+                        settings,
+                        lacks: inductions::lacks(tx, person, &today).await?,
+                        stewards: inductions::stewards(tx).await?,
                         present: store::present(tx, now).await?,
                         mine: store::open_of(tx, person).await?,
                         baths: baths(tx).await?,
@@ -135,6 +147,7 @@ impl WhoIsHere {
             id: presence.id.to_string(),
             name: presence.name.clone(),
             since: zone.clock(presence.arrived_at),
+            supervised_by: presence.supervisor.clone(),
         };
         Self {
             people: present.iter().map(person).collect(),
@@ -143,7 +156,7 @@ impl WhoIsHere {
     }
 }
 
-fn shell<R: Right>(permit: &Permit<R>, frame: &Frame, path: &str) -> Shell {
+pub(super) fn shell<R: Right>(permit: &Permit<R>, frame: &Frame, path: &str) -> Shell {
     lying_at(frame.shell_in(permit, Some(Place::Present)), path)
 }
 
@@ -175,8 +188,30 @@ async fn arrive_page(
         problems: in_words(problems, ground.settings.numbers()),
         here: WhoIsHere::of(&ground.present, &ground.settings, &zone),
         since: mine.map(|mine| (zone.clock(mine.arrived_at), zone.clock(mine.over_at))),
+        not_yet: not_yet(permit, ground.lacks, ground.stewards),
         cautions: cautions(&ground.baths),
         may_note: may::<_, NoteSheets>(permit),
+    })
+}
+
+/// What keeps somebody out, where something does.
+fn not_yet(permit: &Permit<Arrive>, lacks: Vec<Lack>, stewards: Vec<String>) -> Option<NotYet> {
+    if lacks.is_empty() {
+        return None;
+    }
+    let is_alone = may::<_, Induct>(permit) && stewards.len() == 1;
+    Some(NotYet {
+        waits: lacks.iter().any(|lack| lack.standing == Standing::Waits),
+        alone: is_alone.then(|| permit.person().id.to_string()),
+        stewards,
+        lacks: lacks
+            .into_iter()
+            .map(|lack| LackShown {
+                topic: lack.topic_id.to_string(),
+                title: lack.title,
+                why: standing(&lack.standing),
+            })
+            .collect(),
     })
 }
 
@@ -211,13 +246,17 @@ async fn leave_page(
     problems: &Problems,
 ) -> Result<LeavePage> {
     let ground = Ground::read(app, permit).await?;
-    let is_other = |presence: &Presence| presence.person_id != permit.person().id;
+    let own = permit.person().id;
+    let is_other = |presence: &Presence| presence.person_id != own;
+    let supervised = ground.present.iter();
+    let supervised = supervised.filter(|presence| presence.supervisor_id == Some(own));
     Ok(LeavePage {
         shell: shell(permit, frame, "/leave"),
         key,
         problems: in_words(problems, ground.settings.numbers()),
         is_here: ground.mine.is_some(),
         are_others: ground.present.iter().any(is_other),
+        answers_for: supervised.map(|presence| presence.name.clone()).collect(),
         open: open_of(&ground.baths, &ground.settings),
         may_note: may::<_, NoteSheets>(permit),
     })
@@ -272,6 +311,7 @@ async fn roll_page(app: &App, permit: &Permit<LookAtBoard>, frame: &Frame) -> Re
         not_confirmed: gone.iter().map(not_confirmed).collect(),
         may_arrive: may::<_, Arrive>(permit),
         may_close: may::<_, ClosePresence>(permit),
+        may_supervise: may::<_, Supervise>(permit),
     })
 }
 

@@ -21,6 +21,10 @@ pub struct Presence {
     pub person_id: Uuid,
     /// Their name.
     pub name: String,
+    /// The steward who answers for them, where they are not inducted.
+    pub supervisor_id: Option<Uuid>,
+    /// By name.
+    pub supervisor: Option<String>,
     /// Since when.
     pub arrived_at: OffsetDateTime,
     /// When it is over by itself.
@@ -49,9 +53,11 @@ pub async fn present(tx: &mut RoomTx, now: OffsetDateTime) -> Result<Vec<Presenc
         Presence,
         r#"
         select
-            s.id, s.person_id, p.name, s.arrived_at, s.over_at, s.ended_at, s.is_confirmed
+            s.id, s.person_id, p.name, s.supervisor_id, v.name as "supervisor?", s.arrived_at,
+            s.over_at, s.ended_at, s.is_confirmed
         from presence s
         join person p on p.id = s.person_id
+        left join person v on v.id = s.supervisor_id
         where s.room_id = $1 and s.ended_seq is null and s.over_at > $2
         order by s.arrived_at, s.arrived_seq
         limit $3
@@ -77,9 +83,11 @@ pub(super) async fn not_confirmed(
         Presence,
         r#"
         select
-            s.id, s.person_id, p.name, s.arrived_at, s.over_at, s.ended_at, s.is_confirmed
+            s.id, s.person_id, p.name, s.supervisor_id, v.name as "supervisor?", s.arrived_at,
+            s.over_at, s.ended_at, s.is_confirmed
         from presence s
         join person p on p.id = s.person_id
+        left join person v on v.id = s.supervisor_id
         where s.room_id = $1
             and (
                 (s.ended_at > $2 and not s.is_confirmed)
@@ -105,9 +113,11 @@ pub(super) async fn run_out(tx: &mut RoomTx, now: OffsetDateTime) -> Result<Vec<
         Presence,
         r#"
         select
-            s.id, s.person_id, p.name, s.arrived_at, s.over_at, s.ended_at, s.is_confirmed
+            s.id, s.person_id, p.name, s.supervisor_id, v.name as "supervisor?", s.arrived_at,
+            s.over_at, s.ended_at, s.is_confirmed
         from presence s
         join person p on p.id = s.person_id
+        left join person v on v.id = s.supervisor_id
         where s.room_id = $1 and s.ended_seq is null and s.over_at <= $2
         order by s.over_at, s.arrived_seq
         limit $3
@@ -127,9 +137,11 @@ pub(super) async fn presence(tx: &mut RoomTx, id: Uuid) -> Result<Option<Presenc
         Presence,
         r#"
         select
-            s.id, s.person_id, p.name, s.arrived_at, s.over_at, s.ended_at, s.is_confirmed
+            s.id, s.person_id, p.name, s.supervisor_id, v.name as "supervisor?", s.arrived_at,
+            s.over_at, s.ended_at, s.is_confirmed
         from presence s
         join person p on p.id = s.person_id
+        left join person v on v.id = s.supervisor_id
         where s.room_id = $1 and s.id = $2
         "#,
         room,
@@ -147,9 +159,11 @@ pub(super) async fn open_of(tx: &mut RoomTx, person: Uuid) -> Result<Option<Pres
         Presence,
         r#"
         select
-            s.id, s.person_id, p.name, s.arrived_at, s.over_at, s.ended_at, s.is_confirmed
+            s.id, s.person_id, p.name, s.supervisor_id, v.name as "supervisor?", s.arrived_at,
+            s.over_at, s.ended_at, s.is_confirmed
         from presence s
         join person p on p.id = s.person_id
+        left join person v on v.id = s.supervisor_id
         where s.room_id = $1 and s.person_id = $2 and s.ended_seq is null
         "#,
         room,
@@ -166,16 +180,17 @@ pub(super) async fn begin(tx: &mut RoomTx, placed: &Placed<Arrived>) -> Result<(
         r#"
         insert into presence (
             room_id, id, person_id, arrived_at, arrived_seq, over_at, ended_at, ended_seq,
-            is_confirmed
+            is_confirmed, supervisor_id
         )
-        values ($1, $2, $3, $4, $5, $6, null, null, false)
+        values ($1, $2, $3, $4, $5, $6, null, null, false, $7)
         "#,
         room,
         placed.entry.presence_id,
         placed.entry.person_id,
         placed.happened_at,
         placed.seq,
-        moment(placed.entry.over_at_us)
+        moment(placed.entry.over_at_us),
+        placed.entry.supervisor_id
     )
     .execute(tx.db())
     .await?;

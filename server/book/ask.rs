@@ -25,6 +25,8 @@ pub(super) const NOUNS: &[&str] = &[
     "outage",
     "lamp",
     "fog_test",
+    "topic",
+    "induction",
     "handover",
     "presence",
     "screen",

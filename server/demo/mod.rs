@@ -12,6 +12,7 @@ mod calendar;
 mod draw;
 mod evening;
 mod happenings;
+mod inductions;
 mod joining;
 mod keeping;
 mod lamps;
@@ -163,6 +164,7 @@ async fn set_up(stage: &mut Stage) -> Result<Cellar> {
     stage.act(OTTILIE, open, new).await?;
     lamps::hang(stage).await?;
     screens::pair_all(stage).await?;
+    inductions::begin(stage).await?;
     Ok(cellar)
 }
 
@@ -189,6 +191,7 @@ async fn act(stage: &mut Stage, (cellar, calendar): (&Cellar, &Calendar), day: &
         for who in due_to_join(calendar, day) {
             stage.reaches(day.at(day.opens() - 100)?);
             joining::joins(stage, who).await?;
+            inductions::welcomes(stage, who, day.number == 0).await?;
         }
         let evening = Evening::plan(stage, (cellar, calendar), day, &special);
         evening.act(stage, cellar).await?;

@@ -1,9 +1,9 @@
 //! Who is in the demo's room: everyone comes in and leaves here, on every evening.
 
-use super::people::Who;
+use super::people::{OTTILIE, Who};
 use super::stage::Stage;
 use crate::app::App;
-use crate::arrivals::actions::{arrive, leave};
+use crate::arrivals::actions::{arrive, leave, supervise};
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::notices::mark_read;
@@ -23,7 +23,8 @@ impl Inside {
         self.0.contains(&who)
     }
 
-    /// Somebody comes in, unless the room is full, and reads what there is to know.
+    /// Somebody comes in, unless the room is full, and reads what there is to know. Who is
+    /// not inducted is refused, and let in under a steward's eyes.
     pub(super) async fn comes(&mut self, stage: &mut Stage, who: Who) -> Result<()> {
         if self.has(who) || self.0.len() >= PEOPLE {
             return Ok(());
@@ -31,7 +32,14 @@ impl Inside {
         self.0.push(who);
         let arrives =
             async |app: &App, permit: &Permit<Arrive>, key, ()| arrive(app, permit, key).await;
-        stage.act(who, arrives, ()).await?;
+        match stage.act(who, arrives, ()).await {
+            Ok(_) => {}
+            Err(Error::Refused(Problem::NotInducted { .. })) => {
+                let person = stage.id(who);
+                stage.act(OTTILIE, supervise, person).await?;
+            }
+            Err(cause) => return Err(cause),
+        }
         mark_read(&stage.app, &stage.permit(who).await?).await
     }
 

@@ -65,7 +65,7 @@ impl Ground {
             links: links::open_in(tx, now).await?,
             tokens: tokens::good_in(tx, now).await?,
             screens: screens::paired(tx).await?,
-            members: everyone(tx).await?,
+            members: members::everyone(tx).await?,
             sealed,
             verified: last_verified(tx).await?,
             settings,
@@ -99,19 +99,6 @@ impl Ground {
 pub(super) async fn last_sealed(app: &App, room: uuid::Uuid) -> Result<Option<Checkpoint>> {
     let shelf = checkpoints::shelf(app, room).await?;
     Ok(shelf.checkpoints.into_iter().max_by_key(|mark| mark.at_us))
-}
-
-/// Everyone of the room, however many there are.
-async fn everyone(tx: &mut RoomTx) -> Result<Vec<Member>> {
-    let mut all: Vec<Member> = Vec::new();
-    loop {
-        let after = all.last().map_or(0, |member| member.member_number);
-        let more = members::members(tx, after).await?;
-        if more.is_empty() {
-            return Ok(all);
-        }
-        all.extend(more);
-    }
 }
 
 /// Lines of one part.

@@ -9,6 +9,7 @@ use super::{check, dilutions, store};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
+use crate::inductions;
 use crate::logbook::{Book, Done, Key};
 use crate::papers;
 use crate::problem::{Problem, Problems};
@@ -97,7 +98,7 @@ async fn write_product(book: &mut Book<'_>, new: NewProduct, which: Dilutions) -
     let version = old.map_or(1, |old| old.version + 1);
     let entry = new.settled(id, version, dilutions);
     book.append(&entry).await?;
-    Ok(())
+    inductions::tell_supplements(book).await
 }
 
 /// What is wrong with each dilution wanted, by its place in the list.
@@ -211,5 +212,5 @@ pub async fn retire_product(
 pub(super) async fn write_next(book: &mut Book<'_>, mut product: Product) -> Result<()> {
     product.version += 1;
     book.append(&product).await?;
-    Ok(())
+    inductions::tell_supplements(book).await
 }

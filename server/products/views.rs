@@ -123,6 +123,8 @@ pub struct ProductPage {
     pub may_make: bool,
     /// What was made of it and is left.
     pub stocks: Vec<StockRow>,
+    /// What to tell whom before it is opened, one sentence a topic; for stewards only.
+    pub supplements: Vec<String>,
 }
 
 /// A product as typed.

@@ -57,9 +57,16 @@ pub(super) async fn by_pin<R: AtDoor>(
 }
 
 /// What a door's page is shown again with: a role that may not is told so there,
-/// for the screen must not stay on an error's page.
+/// for the screen must not stay on an error's page; who can induct is not named.
 pub(super) fn mended(error: Error) -> Result<Problems> {
     match error {
+        Error::Refused(Problem::NotInducted { missing, .. }) => {
+            let stewards = Vec::new();
+            Ok(Problems::one(
+                "",
+                Problem::NotInducted { missing, stewards },
+            ))
+        }
         Error::Forbidden => Ok(Problems::one("", Problem::OtherRole)),
         other => to_mend(other),
     }

@@ -17,8 +17,25 @@ fn date(day: &str) -> Result<Date, DateError> {
 /// # Errors
 /// [`DateError::OutOfRange`].
 pub fn months_later(zone: &Zone, at: OffsetDateTime, months: i32) -> Result<String, DateError> {
-    let day = date(&zone.date_value(at)).map_err(|_| DateError::OutOfRange)?;
-    let later = day.checked_add(months.months());
+    months_after(&zone.date_value(at), months)
+}
+
+/// The day so many months after a day: the last one of a month that has no such day.
+///
+/// # Errors
+/// [`DateError::NotATime`]; [`DateError::OutOfRange`].
+pub fn months_after(day: &str, months: i32) -> Result<String, DateError> {
+    let later = date(day)?.checked_add(months.months());
+    let later = later.map_err(|_| DateError::OutOfRange)?;
+    Ok(later.to_string())
+}
+
+/// The day so many days after a day.
+///
+/// # Errors
+/// [`DateError::NotATime`]; [`DateError::OutOfRange`].
+pub fn later(day: &str, days: i32) -> Result<String, DateError> {
+    let later = date(day)?.checked_add(days.days());
     let later = later.map_err(|_| DateError::OutOfRange)?;
     Ok(later.to_string())
 }
@@ -63,6 +80,13 @@ mod tests {
         ] {
             assert_eq!(months_later(&berlin, at(from), months).unwrap(), day);
         }
+    }
+
+    #[test]
+    fn days_are_counted_over_the_ends_of_months() {
+        assert_eq!(later("2026-11-26", 30).unwrap(), "2026-12-26");
+        assert_eq!(later("2028-02-28", 2).unwrap(), "2028-03-01");
+        assert_eq!(months_after("2024-02-29", 24).unwrap(), "2026-02-28");
     }
 
     /// Source: IANA time zone database, files europe and africa.

@@ -17,7 +17,8 @@ use crate::identity::sessions::cookie;
 use crate::identity::{Permit, Person};
 use crate::rights::{
     KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeBench,
-    SeeHandover, SeeLamps, SeeMembers, SeePapers, SeeProducts, SeeRoom, SeeScreens,
+    SeeHandover, SeeInductions, SeeLamps, SeeMembers, SeeOwnInductions, SeePapers, SeeProducts,
+    SeeRoom, SeeScreens, SeeTopics,
 };
 use crate::web::shell::{Display, Place, RoomName, Shell};
 
@@ -160,6 +161,9 @@ fn places(role: Role) -> Vec<Place> {
         (Place::Products, SeeProducts::ROW),
         (Place::Papers, SeePapers::ROW),
         (Place::Lamps, SeeLamps::ROW),
+        (Place::OwnInductions, SeeOwnInductions::ROW),
+        (Place::Inductions, SeeInductions::ROW),
+        (Place::Topics, SeeTopics::ROW),
         (Place::Settings, SeeRoom::ROW),
         (Place::Screens, SeeScreens::ROW),
         (Place::Handover, SeeHandover::ROW),

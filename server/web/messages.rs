@@ -11,6 +11,7 @@ pub mod desk;
 pub mod drawing;
 pub mod entries;
 pub mod handover;
+pub mod inductions;
 pub mod keeping;
 pub mod lamps;
 pub mod lines;
@@ -27,6 +28,7 @@ pub mod readings;
 pub mod screens;
 pub mod sheets;
 pub mod testing;
+pub mod topics;
 pub mod trays;
 pub mod verdicts;
 

@@ -50,6 +50,8 @@ pub mod numbers;
 pub mod offline;
 /// The frame around every page.
 pub mod shell;
+/// Tables as files for spreadsheets.
+pub mod table;
 /// https by the program itself.
 pub mod tls;
 /// Pages that belong to no noun: errors, a closed room, the word before Safelight.

@@ -27,6 +27,7 @@ use wetside::rights::{
     Role, SeeRoom, TestMix,
 };
 
+use super::inductions::{induction, topic};
 use super::lamps::{fog_test, lamp};
 use super::screens::paired;
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
@@ -57,6 +58,8 @@ pub(crate) struct House {
     fog_test: Uuid,
     presence: Uuid,
     handover: Uuid,
+    topic: Uuid,
+    induction: Uuid,
     /// Paired screens, by the names they have among the actors.
     screens: Vec<(&'static str, Uuid, Browser)>,
 }
@@ -89,6 +92,7 @@ impl House {
         ];
         let outage = fan_off(&stage).await;
         let lamp = lamp(&stage).await;
+        let topic = topic(&stage).await;
         let handover = handed_over(&stage, suspended.id).await;
         let mut screens = Vec::new();
         for (name, kind) in [("board-screen", "board"), ("door-screen", "door")] {
@@ -102,6 +106,8 @@ impl House {
             fog_test: fog_test(&stage, lamp, bench.classes[0]).await,
             presence: present(&stage, &spare).await,
             handover,
+            topic,
+            induction: induction(&stage, topic, spare.id).await,
             bottle,
             space: space(&stage).await,
             stock: stock(&stage).await,
@@ -155,6 +161,8 @@ impl House {
             ("{presence}", self.presence.to_string()),
             ("{screen}", self.screens[0].1.to_string()),
             ("{handover}", self.handover.to_string()),
+            ("{topic}", self.topic.to_string()),
+            ("{induction}", self.induction.to_string()),
             // Nobody's: those that are somebody's are tried where they are made.
             ("{token}", Uuid::nil().to_string()),
             ("{session}", Uuid::nil().to_string()),
@@ -189,6 +197,8 @@ impl House {
             ("presences/{id}", format!("presences/{}", self.presence)),
             ("screens/{id}", format!("screens/{}", self.screens[0].1)),
             ("handovers/{id}", format!("handovers/{}", self.handover)),
+            ("topics/{id}", format!("topics/{}", self.topic)),
+            ("inductions/{id}", format!("inductions/{}", self.induction)),
         ];
         filled(pattern, &by_name)
     }

@@ -9,6 +9,7 @@
 
 mod api;
 pub(crate) mod house;
+mod inductions;
 mod lamps;
 mod matrix;
 mod rights;

@@ -1,5 +1,6 @@
 //! A book with entries of every kind: two trays, two mixes, notes, one taken
-//! back, one mix discarded, lamps tested, the fan off and on again, the room handed over.
+//! back, one mix discarded, lamps tested,
+//! people inducted, the fan off and on again, the room handed over.
 
 use uuid::Uuid;
 use wetside::arrivals::{Arrived, Left, NotConfirmedLeft};
@@ -24,7 +25,7 @@ use wetside::sheets::{NoteUndone, Noted, Wear};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 80;
+pub(crate) const ENTRIES: i64 = 88;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -79,6 +80,7 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     from_stock(book, line.id).await?;
     furnish(book, line.id, first.paper_class_id).await?;
     lamps(book, first.paper_class_id).await?;
+    super::inductions::write(book, printer).await?;
     outages(book).await?;
     screens(book, printer).await?;
     presences(book, printer).await?;
@@ -236,8 +238,12 @@ async fn screens(book: &mut Book<'_>, person_id: Uuid) -> Result<()> {
 
 /// Somebody came and left, and came and forgot to; the steward is there.
 async fn presences(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
+    let steward = steward(book).await?;
     for is_confirmed in [true, false] {
-        let arrived = arrived(book, printer);
+        let arrived = Arrived {
+            supervisor_id: (!is_confirmed).then_some(steward),
+            ..arrived(book, printer)
+        };
         book.append(&arrived).await?;
         let (presence_id, person_id) = (arrived.presence_id, printer);
         if is_confirmed {
@@ -255,7 +261,6 @@ async fn presences(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
             book.append(&forgotten).await?;
         }
     }
-    let steward = steward(book).await?;
     let arrived = arrived(book, steward);
     book.append(&arrived).await?;
     Ok(())
@@ -268,10 +273,11 @@ fn arrived(book: &mut Book<'_>, person_id: Uuid) -> Arrived {
         local_date: "2026-11-25".to_owned(),
         // Long after every night of the tests.
         over_at_us: micros(book.now()) + 1_000 * 86_400_000_000,
+        supervisor_id: None,
     }
 }
 
-async fn steward(book: &mut Book<'_>) -> Result<Uuid> {
+pub(super) async fn steward(book: &mut Book<'_>) -> Result<Uuid> {
     let stewards = members::members(book.tx(), 0).await?;
     let steward = stewards.iter().find(|member| member.role == Role::Steward);
     Ok(steward.unwrap().person)

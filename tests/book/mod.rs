@@ -10,6 +10,7 @@
 mod bench;
 mod catalogue;
 mod helpers;
+mod inductions;
 mod jobs;
 mod knife;
 mod mixes;

@@ -20,8 +20,9 @@ use super::helpers::{Library, run};
 /// The entry by which the steward joined: shown to stewards and to the steward.
 const STEWARD_JOINED: i64 = 2;
 /// What is not shown to the member: that the steward came in, before the handovers'
-/// four entries; the four of screens, before PINs and presences; that one joined.
-const HIDDEN: [i64; 6] = [76, 69, 68, 67, 66, STEWARD_JOINED];
+/// four entries; the four of screens, before PINs and presences; what the steward
+/// declared to know; that one joined.
+const HIDDEN: [i64; 7] = [84, 77, 76, 75, 74, 70, STEWARD_JOINED];
 /// The entry by which the member joined.
 const MEMBER_JOINED: i64 = 3;
 

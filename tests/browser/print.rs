@@ -77,6 +77,18 @@ fn wanted(house: &House) -> Vec<Wanted> {
                 "6 sheets",
             ],
         ),
+        page(
+            "/rooms/{room}/inductions/records/{induction}",
+            A4,
+            1,
+            &["Induction of spare", "Eyewash, version 1", "Inducted"],
+        ),
+        page(
+            "/rooms/{room}/inductions/in-force",
+            A4,
+            1,
+            &["Inductions in force", "as of"],
+        ),
         page(&format!("{label}strip"), (62.0, 100.0), 1, on_label),
         page(&format!("{label}a7"), (74.0, 105.0), 1, on_label),
         page(&format!("{label}a6"), (105.0, 148.0), 1, on_label),

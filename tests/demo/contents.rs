@@ -253,6 +253,20 @@ async fn what_else(made: &Made, db: &mut PgConnection) {
             "wash where last_joined_at + wash_s * interval '1 second' > $now",
         ),
         (1, "extension where until_at > $now"),
+        (38, "induction where confirmed_by = 'own_account'"),
+        (5, "induction where basis = 'on_paper'"),
+        (1, "induction where basis = 'self_declared'"),
+        (1, "induction where withdrawn_seq is not null"),
+        (1, "induction where renews_id is not null"),
+        (1, "topic where version > 1"),
+        // One who is not inducted came in, and was supervised.
+        (1, "presence where supervisor_id is not null"),
+        // A supplement that is overdue, of which stewards were told.
+        (1, "supplement_told"),
+        (
+            5,
+            "induction_topic where good_until between $now and ($now::timestamptz + interval '30 days')",
+        ),
         (1, "mix where poured_into is not null"),
         (
             5,

@@ -2,11 +2,12 @@
 
 use askama::Template;
 use wetside::arrivals::views::{
-    ArrivePage, LeavePage, NotConfirmed, OpenTray, PersonHere, RollPage, WhoIsHere,
+    ArrivePage, LackShown, LeavePage, NotConfirmed, NotYet, OpenTray, PersonHere, RollPage,
+    SupervisedForm, SupervisedPage, WhoIsHere,
 };
 use wetside::board::views::BottleOnBoard;
 use wetside::web::drawing::{Standing, VerdictWord};
-use wetside::web::fields::Problems;
+use wetside::web::fields::{Choice, Problems};
 use wetside::web::shell::Shell;
 
 use super::Page;
@@ -15,6 +16,9 @@ use super::bench_pages::moment;
 pub(crate) const PAGES: &[Page] = &[
     ("arrive", arrive),
     ("arrive-full", arrive_full),
+    ("arrive-not-yet", arrive_not_yet),
+    ("arrive-alone", arrive_alone),
+    ("supervised", supervised),
     ("here", here_already),
     ("leave", leave),
     ("leave-not-here", leave_not_here),
@@ -50,6 +54,7 @@ pub(crate) fn here() -> WhoIsHere {
                 id: (*id).to_owned(),
                 name: (*name).to_owned(),
                 since: moment(since),
+                supervised_by: (*id == "p3").then(|| "Ines Vatry".to_owned()),
             })
             .collect(),
         places: 10,
@@ -57,11 +62,44 @@ pub(crate) fn here() -> WhoIsHere {
 }
 
 fn arriving(shell: Shell, here: WhoIsHere, is_here: bool) -> String {
+    arrive_page(shell, here, is_here, None)
+}
+
+fn arrive_not_yet(shell: Shell) -> String {
+    let lack = |title: &str, why: &str| LackShown {
+        topic: "t".to_owned(),
+        title: title.to_owned(),
+        why: why.to_owned(),
+    };
+    let not_yet = NotYet {
+        lacks: vec![
+            lack("Gloves and tongs", "Never inducted"),
+            lack("Spills", "Waits for confirmation"),
+        ],
+        stewards: vec!["Ines Vatry".to_owned(), "Alwin Corrie".to_owned()],
+        waits: true,
+        alone: None,
+    };
+    arrive_page(shell, here(), false, Some(not_yet))
+}
+
+fn arrive_alone(shell: Shell) -> String {
+    let not_yet = NotYet {
+        lacks: Vec::new(),
+        stewards: vec!["Ines Vatry".to_owned()],
+        waits: false,
+        alone: Some("p1".to_owned()),
+    };
+    arrive_page(shell, here(), false, Some(not_yet))
+}
+
+fn arrive_page(shell: Shell, here: WhoIsHere, is_here: bool, not_yet: Option<NotYet>) -> String {
     let page = ArrivePage {
         shell,
         key: "key".to_owned(),
         problems: Problems::none(),
         here,
+        not_yet,
         since: is_here.then(|| (moment("16:20"), moment("23:00"))),
         cautions: vec![
             "Larch print developer, concentrate as supplied: H317, H319. Read the supplier’s \
@@ -96,6 +134,7 @@ fn leaving(shell: Shell, is_here: bool) -> String {
         problems: Problems::none(),
         is_here,
         are_others: false,
+        answers_for: vec!["Sunniva Braithe".to_owned()],
         open: vec![OpenTray {
             name: "Long bench, Developer".to_owned(),
             mix: "Larch print developer 1+9".to_owned(),
@@ -122,6 +161,7 @@ fn rolled(shell: Shell, here: WhoIsHere, not_confirmed: Vec<NotConfirmed>) -> St
         not_confirmed,
         may_arrive: true,
         may_close: true,
+        may_supervise: true,
     };
     page.render().unwrap()
 }
@@ -133,6 +173,22 @@ fn roll(shell: Shell) -> String {
         until: moment("Wed 25 Nov, 23:00"),
     };
     rolled(shell, here(), vec![gone])
+}
+
+fn supervised(shell: Shell) -> String {
+    let page = SupervisedPage {
+        shell,
+        people: vec![
+            Choice::new("p4", "Alwin Corrie: lacks 3 topics"),
+            Choice::new("p5", "Ottmar Quill: inducted"),
+        ],
+        form: SupervisedForm {
+            key: "k".to_owned(),
+            person: "p4".to_owned(),
+        },
+        problems: Problems::one("person", "Choose one of those offered."),
+    };
+    page.render().unwrap()
 }
 
 fn roll_empty(shell: Shell) -> String {

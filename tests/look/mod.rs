@@ -10,6 +10,7 @@ mod arrival_pages;
 mod bench_pages;
 mod colours;
 mod desk_pages;
+mod induction_pages;
 mod keeping_pages;
 mod lamp_pages;
 mod line_pages;
@@ -36,6 +37,7 @@ pub(crate) fn pages() -> Vec<Page> {
         arrival_pages::PAGES,
         bench_pages::PAGES,
         desk_pages::PAGES,
+        induction_pages::PAGES,
         keeping_pages::PAGES,
         lamp_pages::PAGES,
         line_pages::PAGES,
@@ -76,6 +78,9 @@ pub(crate) fn shell(display: Display) -> Shell {
             Place::Products,
             Place::Papers,
             Place::Lamps,
+            Place::OwnInductions,
+            Place::Inductions,
+            Place::Topics,
             Place::Settings,
             Place::Screens,
             Place::Handover,

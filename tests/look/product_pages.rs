@@ -114,6 +114,7 @@ fn product(shell: Shell) -> String {
         may_change: true,
         is_powder: true,
         may_make: true,
+        supplements: vec!["Lith developer: tell Alwin Corrie, Sunniva Braithe.".to_owned()],
         stocks: vec![StockRow {
             id: "s1".to_owned(),
             made: moment("Sun 1 Nov 2026"),

@@ -212,6 +212,28 @@ async fn fill(house: &House, db: &mut PgConnection) {
             where room_id = '{room}'"
         ),
         format!(
+            "insert into topic_product (room_id, topic_id, product_id)
+            select t.room_id, t.id, p.id
+            from topic t
+            join product p on p.room_id = t.room_id
+            where t.room_id = '{room}'
+            limit 1"
+        ),
+        format!(
+            "insert into induction_told (room_id, person_id, topic_id, good_until, told_at)
+            select room_id, '{person}', id, '2026-11-25', '2026-11-25 12:00 UTC'
+            from topic
+            where room_id = '{room}'"
+        ),
+        format!(
+            "insert into supplement_told (
+                room_id, product_id, topic_id, counts_from_version, told_at
+            )
+            select room_id, product_id, topic_id, 1, '2026-11-25 12:00 UTC'
+            from topic_product
+            where room_id = '{room}'"
+        ),
+        format!(
             "insert into pin (room_id, person_id, hash, set_at)
             values ('{room}', '{person}', '-', '2026-11-25 12:00 UTC')"
         ),
@@ -260,7 +282,7 @@ fn no_room_sees_or_touches_anothers_rows() {
         let from_home = tried(&mut web, Some(ours), "select 1 from mix").await;
         assert_eq!(from_home, Ok(2));
         // No entry made these: the book is to verify at the end.
-        for table in ["extension", "rinse"] {
+        for table in ["extension", "rinse", "topic_product"] {
             let gone = format!("delete from {table} where room_id = '{ours}'");
             owner.execute(AssertSqlSafe(gone)).await.unwrap();
         }

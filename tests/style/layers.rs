@@ -17,6 +17,7 @@ const NOUNS: &[&str] = &[
     "book",
     "emergency",
     "handover",
+    "inductions",
     "labels",
     "lamps",
     "members",
@@ -28,6 +29,7 @@ const NOUNS: &[&str] = &[
     "rooms",
     "screens",
     "sheets",
+    "topics",
     "trays",
 ];
 
@@ -78,6 +80,21 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "server/web/messages/handover.rs",
         &["outages"],
         "words for what is off, in the list",
+    ),
+    (
+        "server/web/messages/arrivals.rs",
+        &["arrivals"],
+        "words for who came and went",
+    ),
+    (
+        "server/web/messages/inductions.rs",
+        &["inductions"],
+        "words for what people were told",
+    ),
+    (
+        "server/web/messages/topics.rs",
+        &["topics"],
+        "words for what asks for a topic",
     ),
     (
         "server/web/messages/lamps.rs",

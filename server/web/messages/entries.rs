@@ -6,7 +6,6 @@
 use serde::de::DeserializeOwned;
 use uuid::Uuid;
 
-use crate::arrivals::{Arrived, Left, NotConfirmedLeft};
 use crate::bench::{BottleSet, FinishingSet, LineSet, SpaceSet, TraySet, WashEmptied, WashJoined};
 use crate::book::names::Names;
 use crate::handover::{HandedOver, HandoverOpened, HandoverWithdrawn};
@@ -115,11 +114,6 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
     (OutageEnded::KIND, |text, telling| {
         say(text, telling, outage_ended)
     }),
-    (Arrived::KIND, |text, telling| say(text, telling, arrived)),
-    (Left::KIND, |text, telling| say(text, telling, left)),
-    (NotConfirmedLeft::KIND, |text, telling| {
-        say(text, telling, not_confirmed_left)
-    }),
     (ScreenPaired::KIND, |text, telling| {
         say(text, telling, screen_paired)
     }),
@@ -147,7 +141,13 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
 /// The sentences of every noun.
 pub fn sentences() -> impl Iterator<Item = &'static (&'static str, Sentence)> {
     let mixes = super::mix_entries::SENTENCES;
-    SENTENCES.iter().chain(mixes).chain(super::lamps::SENTENCES)
+    SENTENCES
+        .iter()
+        .chain(mixes)
+        .chain(super::arrivals::SENTENCES)
+        .chain(super::lamps::SENTENCES)
+        .chain(super::topics::SENTENCES)
+        .chain(super::inductions::SENTENCES)
 }
 
 /// What an entry says.
@@ -421,22 +421,6 @@ fn outage_began(entry: &OutageBegan, _: Telling<'_>) -> String {
 
 fn outage_ended(entry: &OutageEnded, _: Telling<'_>) -> String {
     format!("The {} was on again.", what(entry.what))
-}
-
-fn arrived(entry: &Arrived, telling: Telling<'_>) -> String {
-    format!("{} arrived.", telling.name(entry.person_id))
-}
-
-fn left(entry: &Left, telling: Telling<'_>) -> String {
-    format!("{} left.", telling.name(entry.person_id))
-}
-
-fn not_confirmed_left(entry: &NotConfirmedLeft, telling: Telling<'_>) -> String {
-    format!(
-        "{}: not confirmed left, {}.",
-        telling.name(entry.person_id),
-        entry.local_date
-    )
 }
 
 fn screen_paired(entry: &ScreenPaired, _: Telling<'_>) -> String {

@@ -14,6 +14,7 @@ pub fn problem(problem: &Problem, numbers: Numbers) -> String {
         .or_else(|| about_products(problem))
         .or_else(|| about_people(problem))
         .or_else(|| about_presence(problem))
+        .or_else(|| super::inductions::about_inductions(problem))
         .or_else(|| about_screens(problem))
         .or_else(|| about_numbers(problem, numbers))
         .or_else(|| super::mix_problems::about_mixes(problem, numbers))
