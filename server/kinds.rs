@@ -2,8 +2,8 @@
 
 use crate::logbook::Kind;
 use crate::{
-    arrivals, bench, handover, lamps, members, mixes, outages, papers, products, rooms, screens,
-    sheets,
+    arrivals, bench, checks, handover, lamps, members, mixes, outages, papers, products, rooms,
+    screens, sheets,
 };
 
 /// The table of kinds.
@@ -52,6 +52,9 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<lamps::LampSet>(),
     Kind::of::<lamps::FogTested>(),
     Kind::of::<lamps::FogTestTakenBack>(),
+    Kind::of::<checks::RoomCheckSet>(),
+    Kind::of::<checks::RoomChecked>(),
+    Kind::of::<checks::RoomCheckTakenBack>(),
     Kind::of::<arrivals::Arrived>(),
     Kind::of::<arrivals::Left>(),
     Kind::of::<arrivals::NotConfirmedLeft>(),

@@ -2,8 +2,8 @@
 
 use super::Route;
 use crate::{
-    arrivals, bench, board, book, handover, lamps, members, mixes, outages, papers, products,
-    rooms, screens, sheets,
+    arrivals, bench, board, book, checks, handover, lamps, members, mixes, outages, papers,
+    products, rooms, screens, sheets,
 };
 
 /// Every route.
@@ -22,6 +22,7 @@ pub fn all() -> Vec<Route> {
         sheets::api(),
         outages::api(),
         lamps::api(),
+        checks::api(),
         arrivals::api(),
         screens::api(),
         handover::api(),

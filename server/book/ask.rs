@@ -25,6 +25,8 @@ pub(super) const NOUNS: &[&str] = &[
     "outage",
     "lamp",
     "fog_test",
+    "room_check",
+    "room_check_result",
     "handover",
     "presence",
     "screen",

@@ -262,6 +262,8 @@ pub(super) async fn names(tx: &mut RoomTx, ids: &[Uuid]) -> Result<Vec<(Uuid, St
             union all
             select id, name from lamp where room_id = $1 and id = any($2)
             union all
+            select id, name from room_check where room_id = $1 and id = any($2)
+            union all
             select id, name from product where room_id = $1 and id = any($2)
             union all
             select s.id, 'Stock solution of ' || p.name

@@ -9,6 +9,7 @@
 mod affairs;
 mod bench;
 mod calendar;
+mod checks;
 mod draw;
 mod evening;
 mod happenings;
@@ -21,6 +22,7 @@ mod people;
 mod presence;
 mod printing;
 mod products;
+mod sheets;
 mod slips;
 mod stage;
 mod testing;
@@ -161,6 +163,7 @@ async fn set_up(stage: &mut Stage) -> Result<Cellar> {
     };
     stage.act(OTTILIE, open, new).await?;
     lamps::hang(stage).await?;
+    checks::enter(stage).await?;
     Ok(cellar)
 }
 
@@ -188,6 +191,8 @@ async fn act(stage: &mut Stage, (cellar, calendar): (&Cellar, &Calendar), day: &
             stage.reaches(day.at(day.opens() - 100)?);
             joining::joins(stage, who).await?;
         }
+        stage.reaches(day.at(day.opens() - 40)?);
+        checks::look_round(stage, calendar, day).await?;
         let evening = Evening::plan(stage, (cellar, calendar), day, &special);
         evening.act(stage, cellar).await?;
     }

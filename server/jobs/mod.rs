@@ -9,6 +9,7 @@ mod expiry;
 mod fog_tests;
 mod forgotten;
 mod nightly;
+mod room_checks;
 mod schedule;
 mod store;
 
@@ -96,6 +97,7 @@ async fn perform(app: &App, claim: Claim) -> Result<()> {
         Job::VerifyBook => nightly::verify_book(app, claim).await,
         Job::SealBook => nightly::seal_book(app, claim).await,
         Job::FogTestsDue => fog_tests::tell(app, claim).await,
+        Job::RoomChecksDue => room_checks::tell(app, claim).await,
         Job::ClosePresences => forgotten::close_presences(app, claim).await,
         Job::Expire => expiry::expire(app, claim).await,
     }

@@ -20,6 +20,8 @@ pub enum Job {
     SealBook,
     /// Tells stewards of fog tests that are overdue, each night.
     FogTestsDue,
+    /// Tells stewards of room checks that are overdue, each night.
+    RoomChecksDue,
     /// Writes down who did not say that they left, when that is due.
     ClosePresences,
     /// Takes away what is no longer good, each hour.
@@ -28,10 +30,11 @@ pub enum Job {
 
 impl Job {
     /// Every job.
-    pub const ALL: [Self; 5] = [
+    pub const ALL: [Self; 6] = [
         Self::VerifyBook,
         Self::SealBook,
         Self::FogTestsDue,
+        Self::RoomChecksDue,
         Self::ClosePresences,
         Self::Expire,
     ];
@@ -43,6 +46,7 @@ impl Job {
             Self::VerifyBook => "verify_book",
             Self::SealBook => "seal_book",
             Self::FogTestsDue => "fog_tests_due",
+            Self::RoomChecksDue => "room_checks_due",
             Self::ClosePresences => "close_presences",
             Self::Expire => "expire",
         }
@@ -58,7 +62,11 @@ impl Job {
     #[must_use]
     pub const fn is_of_a_room(self) -> bool {
         match self {
-            Self::VerifyBook | Self::SealBook | Self::FogTestsDue | Self::ClosePresences => true,
+            Self::VerifyBook
+            | Self::SealBook
+            | Self::FogTestsDue
+            | Self::RoomChecksDue
+            | Self::ClosePresences => true,
             Self::Expire => false,
         }
     }
@@ -70,6 +78,7 @@ impl Job {
             Self::VerifyBook => next_at(now, &settings.time_zone()?, "03:10"),
             Self::SealBook => next_at(now, &settings.time_zone()?, "03:40"),
             Self::FogTestsDue => next_at(now, &settings.time_zone()?, "04:10"),
+            Self::RoomChecksDue => next_at(now, &settings.time_zone()?, "04:15"),
             Self::ClosePresences => arrivals::over_at(settings, now),
             Self::Expire => Ok(next_hour(now)),
         }

@@ -80,6 +80,24 @@ pub enum Notice {
         /// The last day on which the test held, as `2027-11-03`.
         again_by: String,
     },
+    /// A room check is overdue.
+    RoomCheckDue {
+        /// Which check.
+        check: Uuid,
+        /// What people call it.
+        name: String,
+        /// The day by which it was due, as `2026-11-10`.
+        due_on: String,
+    },
+    /// A room check failed.
+    RoomCheckFailed {
+        /// Which check.
+        check: Uuid,
+        /// What people call it.
+        name: String,
+        /// What was found.
+        remark: String,
+    },
     /// A steward set a note of the one who is told right.
     NoteCorrected {
         /// The number of the note's entry.

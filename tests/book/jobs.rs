@@ -52,10 +52,11 @@ async fn a_night_verifies_seals_and_plans_the_next_one() {
     );
     let next = "work where (kind, due_at) in (
         ('verify_book', '2026-11-27 02:10Z'), ('seal_book', '2026-11-27 02:40Z'),
-        ('fog_tests_due', '2026-11-26 03:10Z'), ('close_presences', '2026-11-26 23:00Z'),
+        ('fog_tests_due', '2026-11-26 03:10Z'), ('room_checks_due', '2026-11-26 03:15Z'),
+        ('close_presences', '2026-11-26 23:00Z'),
         ('expire', '2026-11-26 03:00Z'))";
-    assert_eq!(library.count(next).await, 5);
-    assert_eq!(library.count("work").await, 5);
+    assert_eq!(library.count(next).await, 6);
+    assert_eq!(library.count("work").await, 6);
 }
 
 #[tokio::test]
@@ -63,7 +64,7 @@ async fn nights_without_the_program_are_made_up_for_once() {
     let library = Library::open().await;
     tick(&library.app).await.unwrap();
     library.clock.set(NIGHT + Duration::days(10));
-    assert_eq!(tick(&library.app).await.unwrap(), 5);
+    assert_eq!(tick(&library.app).await.unwrap(), 6);
     assert_eq!(library.count("verification").await, 1);
 }
 

@@ -15,6 +15,7 @@ const NOUNS: &[&str] = &[
     "bench_sheet",
     "board",
     "book",
+    "checks",
     "emergency",
     "handover",
     "labels",
@@ -75,9 +76,19 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "what every page of a room says beside its own matter",
     ),
     (
+        "server/web/messages/checks.rs",
+        &["checks"],
+        "words for what checks found and when they are due",
+    ),
+    (
         "server/web/messages/handover.rs",
         &["outages"],
         "words for what is off, in the list",
+    ),
+    (
+        "server/web/messages/ingredients.rs",
+        &["products"],
+        "words for what products are made of",
     ),
     (
         "server/web/messages/lamps.rs",

@@ -147,7 +147,13 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
 /// The sentences of every noun.
 pub fn sentences() -> impl Iterator<Item = &'static (&'static str, Sentence)> {
     let mixes = super::mix_entries::SENTENCES;
-    SENTENCES.iter().chain(mixes).chain(super::lamps::SENTENCES)
+    let nouns = [
+        SENTENCES,
+        mixes,
+        super::lamps::SENTENCES,
+        super::checks::SENTENCES,
+    ];
+    nouns.into_iter().flatten()
 }
 
 /// What an entry says.

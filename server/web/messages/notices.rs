@@ -51,6 +51,8 @@ fn known(notice: &Notice) -> String {
             format!("{by} has taken back a handover of this room that you were part of.")
         }
         Notice::FogTestDue { name, again_by, .. } => super::lamps::told(name, again_by),
+        Notice::RoomCheckDue { name, due_on, .. } => super::checks::told_overdue(name, due_on),
+        Notice::RoomCheckFailed { name, remark, .. } => super::checks::told_failed(name, remark),
         Notice::NoteCorrected {
             note, by, reason, ..
         } => super::sheets::told(&format!("{by} set your note of entry {note} right"), reason),
@@ -77,6 +79,9 @@ pub fn link(told: &Told) -> Option<String> {
             | Notice::HandoverWithdrawn { handover, .. },
         ) => Some(format!("/handovers/{handover}")),
         Told::Known(Notice::FogTestDue { lamp, .. }) => Some(format!("/lamps/{lamp}")),
+        Told::Known(Notice::RoomCheckDue { check, .. } | Notice::RoomCheckFailed { check, .. }) => {
+            Some(format!("/checks/{check}"))
+        }
         Told::Known(Notice::NoteCorrected { corrected, .. }) => {
             Some(format!("/sheets/{corrected}"))
         }
