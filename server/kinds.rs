@@ -2,8 +2,7 @@
 
 use crate::logbook::Kind;
 use crate::{
-    arrivals, bench, handover, inductions, lamps, members, mixes, outages, papers, products, rooms,
-    screens, sheets, topics,
+    arrivals, bench, checks, handover, inductions, lamps, members, mixes, outages, papers, products, rooms, screens, sheets, topics,
 };
 
 /// The table of kinds.
@@ -56,6 +55,9 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<inductions::Inducted>(),
     Kind::of::<inductions::InductionConfirmed>(),
     Kind::of::<inductions::InductionWithdrawn>(),
+    Kind::of::<checks::RoomCheckSet>(),
+    Kind::of::<checks::RoomChecked>(),
+    Kind::of::<checks::RoomCheckTakenBack>(),
     Kind::of::<arrivals::Arrived>(),
     Kind::of::<arrivals::Left>(),
     Kind::of::<arrivals::NotConfirmedLeft>(),

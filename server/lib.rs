@@ -17,6 +17,8 @@ pub mod bench_sheet;
 pub mod board;
 /// The book's pages: entries, filters, checkpoints, the book as a file.
 pub mod book;
+/// What a room looks at on a schedule.
+pub mod checks;
 /// The time, injected.
 pub mod clock;
 /// What the program does on the command line.

@@ -59,6 +59,10 @@ pub enum Problem {
     DilutionTaken,
     /// A hazard or precaution code that no system of codes has.
     NotACode(String),
+    /// Not shaped like a CAS number.
+    NotACas,
+    /// A CAS number whose last digit does not agree with the others.
+    CasMiscopied,
     /// Open must come before close.
     ClosesBeforeOpening,
     /// The long side is shorter than the short side.
@@ -97,6 +101,8 @@ pub enum Problem {
     FreshPastLimit,
     /// The product's dilutions have figures that do not go with this.
     DilutionsDisagree,
+    /// The lower end is above the upper one.
+    LeastAboveMost,
     /// Figures that do not rise from least to most.
     NotRising,
     /// Neither 22 characters of base64url nor a UUID.
@@ -254,6 +260,10 @@ pub enum Problem {
     NoStep,
     /// The step that fogged is not longer than the one that stayed clean.
     FoggedBeforeClean,
+    /// What was measured is outside the check's own limit, so it did not pass.
+    OutsideLimit,
+    /// Nothing is measured at this check.
+    NothingMeasured,
 
     /// The person is in the room already.
     HereAlready,

@@ -124,7 +124,7 @@ rights! {
     TestMix "test_mix" Bench [Member Trained Steward] "Record a check or a temperature, flag contamination, report liquid nobody can name.";
     OpenBench "open_bench" Keep [Steward] "Enter mixes that stood there already on the first day.";
     ExtendMix "extend_mix" Keep [Steward] "Let a mix be used a little longer, tested.";
-    TakeBack "take_back" Keep [Steward] "Take back a reading, a flag of contamination, a discard or a fog test.";
+    TakeBack "take_back" Keep [Steward] "Take back a reading, a flag of contamination, a discard, a fog test or a room check.";
     Discard "discard" Bench [Trained Steward] "Discard a mix into a named container.";
     NoteOutages "note_outages" Bench [Member Trained Steward] "Say that power or fan is off, and that it is on again.";
     Arrive "arrive" Bench [Member Trained Steward Treasurer] "Say that one is in the room, and that one has left.";
@@ -145,6 +145,9 @@ rights! {
     SeeInductions "see_inductions" Read [Steward] "See everybody's inductions.";
     Induct "induct" Keep [Steward] "Record, renew and withdraw inductions; let somebody confirm by number and PIN.";
     Supervise "supervise" Keep [Steward] "Let somebody in who is not inducted, supervised.";
+    SeeChecks "see_checks" Read [Member Trained Steward Treasurer] "See room checks: what is due, and what was found.";
+    RecordCheck "record_check" Bench [Member Trained Steward] "Record a room check.";
+    KeepChecks "keep_checks" Keep [Steward] "Add, change and retire room checks.";
     SeeMembers "see_members" Read [Steward] "See who is in the room and which invitations are open.";
     Invite "invite" Own [Steward] "Invite somebody, and revoke an invitation.";
     KeepMembers "keep_members" Keep [Steward] "Change a role, suspend and restore a membership, end its access.";

@@ -13,6 +13,7 @@ mod bench_day;
 mod bench_sheet;
 mod book;
 mod browser;
+mod checks;
 mod cluster;
 mod darkroom;
 mod demo;

@@ -2,8 +2,7 @@
 
 use super::Route;
 use crate::{
-    arrivals, bench, board, book, handover, inductions, lamps, members, mixes, outages, papers,
-    products, rooms, screens, sheets, topics,
+    arrivals, bench, board, book, checks, handover, inductions, lamps, members, mixes, outages, papers, products, rooms, screens, sheets, topics,
 };
 
 /// Every route.
@@ -24,6 +23,7 @@ pub fn all() -> Vec<Route> {
         lamps::api(),
         topics::api(),
         inductions::api(),
+        checks::api(),
         arrivals::api(),
         screens::api(),
         handover::api(),

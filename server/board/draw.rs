@@ -15,6 +15,7 @@ use crate::app::App;
 use crate::arrivals::views::WhoIsHere;
 use crate::arrivals::{self, Presence};
 use crate::bench::Step;
+use crate::checks;
 use crate::clock::{micros, moment};
 use crate::darkroom::verdict::{Judgement, Verdict};
 use crate::database::Scope;
@@ -96,6 +97,7 @@ pub struct Ground {
     /// Who is in the room.
     pub present: Vec<Presence>,
     lamps: Due,
+    checks: Due,
 }
 
 impl Ground {
@@ -114,7 +116,9 @@ impl Ground {
                     let bench = bench_now(tx, now, &settings).await?;
                     let off = outages::open(tx).await?;
                     let present = arrivals::present(tx, now).await?;
-                    let lamps = lamps::due(tx, &settings.time_zone()?, now).await?;
+                    let zone = settings.time_zone()?;
+                    let lamps = lamps::due(tx, &zone, now).await?;
+                    let checks = checks::due(tx, &zone, now).await?;
                     Ok(Self {
                         now,
                         head,
@@ -123,6 +127,7 @@ impl Ground {
                         off,
                         present,
                         lamps,
+                        checks,
                     })
                 })
             })
@@ -181,7 +186,7 @@ impl Ground {
     }
 
     /// The next moment at which a verdict changes, a rule has moved by a twentieth of
-    /// a life, somebody is taken for gone, or a fog test is overdue.
+    /// a life, somebody is taken for gone, or a fog test or a room check is overdue.
     #[must_use]
     pub fn good_until(&self) -> OffsetDateTime {
         let now = self.now;
@@ -200,13 +205,14 @@ impl Ground {
         });
         let of_people = self.present.iter().map(|presence| Some(presence.over_at));
         let of_bench = of_trays.chain(of_bottles);
-        let moments = of_bench.chain(of_people).chain([self.lamps.changes_at]);
+        let of_dues = [self.lamps.changes_at, self.checks.changes_at];
+        let moments = of_bench.chain(of_people).chain(of_dues);
         let a_day = now + Duration::days(1);
         moments.flatten().fold(a_day, OffsetDateTime::min)
     }
 
-    /// What everyone in the room should know: which trays not to print through, and which
-    /// lamps to keep paper from.
+    /// What everyone in the room should know: which trays not to print through, which
+    /// checks failed or are overdue, and which lamps to keep paper from.
     #[must_use]
     pub fn notices(&self) -> Vec<String> {
         let spent =
@@ -219,6 +225,7 @@ impl Ground {
                 let says = || verdicts::do_not_use(&line.line.name, &trays);
                 (!trays.is_empty()).then(says)
             })
+            .chain(self.checks.sentences.iter().cloned())
             .chain(self.lamps.sentences.iter().cloned())
             .collect()
     }

@@ -27,6 +27,8 @@ pub(super) const NOUNS: &[&str] = &[
     "fog_test",
     "topic",
     "induction",
+    "room_check",
+    "room_check_result",
     "handover",
     "presence",
     "screen",

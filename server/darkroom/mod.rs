@@ -7,6 +7,8 @@
 
 /// How old a mix is.
 pub mod age;
+/// Numbers of substances in the CAS Registry.
+pub mod cas;
 /// 1+N.
 pub mod dilution;
 /// Rolls of film in a fixer, and clearing time.

@@ -9,6 +9,7 @@
 mod affairs;
 mod bench;
 mod calendar;
+mod checks;
 mod draw;
 mod evening;
 mod happenings;
@@ -23,6 +24,7 @@ mod presence;
 mod printing;
 mod products;
 mod screens;
+mod sheets;
 mod slips;
 mod stage;
 mod testing;
@@ -165,6 +167,7 @@ async fn set_up(stage: &mut Stage) -> Result<Cellar> {
     lamps::hang(stage).await?;
     screens::pair_all(stage).await?;
     inductions::begin(stage).await?;
+    checks::enter(stage).await?;
     Ok(cellar)
 }
 
@@ -193,6 +196,8 @@ async fn act(stage: &mut Stage, (cellar, calendar): (&Cellar, &Calendar), day: &
             joining::joins(stage, who).await?;
             inductions::welcomes(stage, who, day.number == 0).await?;
         }
+        stage.reaches(day.at(day.opens() - 40)?);
+        checks::look_round(stage, calendar, day).await?;
         let evening = Evening::plan(stage, (cellar, calendar), day, &special);
         evening.act(stage, cellar).await?;
     }

@@ -13,6 +13,7 @@ use super::Part;
 use crate::app::App;
 use crate::board::{BenchNow, LineNow, TrayNow, bench_now};
 use crate::book::{Verified, checkpoints, last_verified};
+use crate::checks::{self, CheckNow};
 use crate::clock::moment;
 use crate::darkroom::verdict::{Judgement, Reason, Verdict};
 use crate::database::RoomTx;
@@ -39,6 +40,7 @@ pub(super) struct Ground {
     products: Vec<Product>,
     off: Vec<Outage>,
     lamps: Vec<LampNow>,
+    checks: Vec<CheckNow>,
     links: Vec<OpenLink>,
     tokens: Vec<GoodToken>,
     screens: Vec<Screen>,
@@ -62,6 +64,7 @@ impl Ground {
             products: products::products(tx).await?,
             off: outages::open(tx).await?,
             lamps: lamps::lamps_now(tx, &zone, now).await?,
+            checks: checks::checks_now(tx, &zone, now).await?,
             links: links::open_in(tx, now).await?,
             tokens: tokens::good_in(tx, now).await?,
             screens: screens::paired(tx).await?,
@@ -111,6 +114,7 @@ const PARTS: &[(&str, Lines)] = &[
     (words::EXTENDED, extended),
     (words::STANDING, standing),
     (words::BOTTLED, bottled),
+    (words::ROOM_CHECKS, room_checks),
     (words::FOG_TESTS, fog_tests),
     (words::NO_SAFETY_DATA, no_safety_data),
     (words::NOT_ON_FILE, not_on_file),
@@ -191,6 +195,10 @@ fn standing(ground: &Ground) -> Vec<String> {
             ))
         })
         .collect()
+}
+
+fn room_checks(ground: &Ground) -> Vec<String> {
+    checks::handed_over(&ground.checks, &ground.zone)
 }
 
 fn fog_tests(ground: &Ground) -> Vec<String> {

@@ -10,6 +10,7 @@ mod fog_tests;
 mod forgotten;
 mod inductions;
 mod nightly;
+mod room_checks;
 mod schedule;
 mod store;
 
@@ -98,6 +99,7 @@ async fn perform(app: &App, claim: Claim) -> Result<()> {
         Job::SealBook => nightly::seal_book(app, claim).await,
         Job::FogTestsDue => fog_tests::tell(app, claim).await,
         Job::InductionsDue => inductions::tell(app, claim).await,
+        Job::RoomChecksDue => room_checks::tell(app, claim).await,
         Job::ClosePresences => forgotten::close_presences(app, claim).await,
         Job::Expire => expiry::expire(app, claim).await,
     }

@@ -22,6 +22,8 @@ pub enum Job {
     FogTestsDue,
     /// Tells people and stewards of inductions that end soon, each night.
     InductionsDue,
+    /// Tells stewards of room checks that are overdue, each night.
+    RoomChecksDue,
     /// Writes down who did not say that they left, when that is due.
     ClosePresences,
     /// Takes away what is no longer good, each hour.
@@ -35,6 +37,7 @@ impl Job {
         Self::SealBook,
         Self::FogTestsDue,
         Self::InductionsDue,
+        Self::RoomChecksDue,
         Self::ClosePresences,
         Self::Expire,
     ];
@@ -47,6 +50,7 @@ impl Job {
             Self::SealBook => "seal_book",
             Self::FogTestsDue => "fog_tests_due",
             Self::InductionsDue => "inductions_due",
+            Self::RoomChecksDue => "room_checks_due",
             Self::ClosePresences => "close_presences",
             Self::Expire => "expire",
         }
@@ -66,6 +70,7 @@ impl Job {
             | Self::SealBook
             | Self::FogTestsDue
             | Self::InductionsDue
+            | Self::RoomChecksDue
             | Self::ClosePresences => true,
             Self::Expire => false,
         }
@@ -79,6 +84,7 @@ impl Job {
             Self::SealBook => next_at(now, &settings.time_zone()?, "03:40"),
             Self::FogTestsDue => next_at(now, &settings.time_zone()?, "04:10"),
             Self::InductionsDue => next_at(now, &settings.time_zone()?, "04:20"),
+            Self::RoomChecksDue => next_at(now, &settings.time_zone()?, "04:15"),
             Self::ClosePresences => arrivals::over_at(settings, now),
             Self::Expire => Ok(next_hour(now)),
         }

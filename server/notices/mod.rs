@@ -113,6 +113,23 @@ pub enum Notice {
         topic: String,
         /// How many people.
         people: i64,
+    /// A room check is overdue.
+    RoomCheckDue {
+        /// Which check.
+        check: Uuid,
+        /// What people call it.
+        name: String,
+        /// The day by which it was due, as `2026-11-10`.
+        due_on: String,
+    },
+    /// A room check failed.
+    RoomCheckFailed {
+        /// Which check.
+        check: Uuid,
+        /// What people call it.
+        name: String,
+        /// What was found.
+        remark: String,
     },
     /// A steward set a note of the one who is told right.
     NoteCorrected {

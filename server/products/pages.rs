@@ -11,7 +11,8 @@ use super::views::{
     CodeShown, DilutionShown, ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
 };
 use super::{
-    DilutionFigures, Form as Supplied, Product, dilution_pages, figures, statements, store,
+    DilutionFigures, Form as Supplied, Product, dilution_pages, figures, ingredients, statements,
+    store,
 };
 use crate::app::App;
 use crate::darkroom::incompatibility::Group;
@@ -31,7 +32,7 @@ use crate::web::fields::Choice;
 use crate::web::forms::{Form, in_words, mend, new_key, page, read_key, see_other, to_mend};
 use crate::web::frame::Frame;
 use crate::web::messages::inductions::supplement;
-use crate::web::messages::{desk, products as words};
+use crate::web::messages::{desk, ingredients as composition, products as words};
 use crate::web::shell::{Place, Shell};
 
 const PRODUCTS: &str = "/rooms/{room}/products";
@@ -51,6 +52,7 @@ pub fn pages() -> Pages {
         .post(&at("/{product}/retire"), retire)
         .post(&at("/{product}/restore"), restore)
         .and(dilution_pages::pages())
+        .and(ingredients::pages())
 }
 
 /// Everything the pages of one product stand on.
@@ -194,6 +196,9 @@ fn product_page(
         made_of: words::made_of(product.form).to_owned(),
         figures: figures::of_product(product, ground.settings.numbers()),
         dilutions: dilutions.map(|figures| shown(figures, ground)).collect(),
+        concerns: composition::concerns(&product.concerns()),
+        ingredients: ingredients::ingredient_rows(product, ground.settings.numbers()),
+        composition_is_known: product.composition_is_known,
         hazards: codes(&product.hazard_codes),
         precautions: codes(&product.precaution_codes),
         groups: groups
@@ -210,7 +215,7 @@ fn product_page(
     })
 }
 
-fn codes(codes: &[String]) -> Vec<CodeShown> {
+pub(super) fn codes(codes: &[String]) -> Vec<CodeShown> {
     let shown = codes.iter().map(|code| CodeShown {
         code: code.clone(),
         text: statements::text(code),

@@ -6,6 +6,7 @@ use time::{Date, Month};
 use uuid::Uuid;
 
 use super::entries::{acid_text, group_text, parse_acid, parse_group};
+use super::ingredients;
 use super::{CapacityFigure, DilutionFigures, Form, Kind, Place, ProductSet, TimePoint};
 use crate::darkroom::incompatibility::Group;
 use crate::database::RoomTx;
@@ -31,7 +32,7 @@ pub async fn products(tx: &mut RoomTx) -> Result<Vec<Product>> {
             coldest_tenths_celsius, warmest_tenths_celsius, water_warmest_tenths_celsius,
             time_point_seconds, time_point_tenths_celsius,
             stop_acid, limit_ph_thousandths, bromide_limit_mg_per_litre, figures_basis,
-            retired_at is not null as "is_retired!"
+            composition_is_known, retired_at is not null as "is_retired!"
         from product
         where room_id = $1
         order by retired_at is not null, name, id
@@ -42,6 +43,7 @@ pub async fn products(tx: &mut RoomTx) -> Result<Vec<Product>> {
     .fetch_all(tx.db())
     .await?;
     let mut dilutions = dilutions(tx).await?;
+    let mut ingredients = ingredients::by_product(tx).await?;
     rows.into_iter()
         .map(|row| {
             Ok(Product {
@@ -75,6 +77,8 @@ pub async fn products(tx: &mut RoomTx) -> Result<Vec<Product>> {
                 bromide_limit_mg_per_litre: row.bromide_limit_mg_per_litre,
                 figures_basis: row.figures_basis,
                 dilutions: dilutions.remove(&row.id).unwrap_or_default(),
+                ingredients: ingredients.remove(&row.id).unwrap_or_default(),
+                composition_is_known: row.composition_is_known,
             })
         })
         .collect()
@@ -197,7 +201,7 @@ pub(super) async fn set_product(tx: &mut RoomTx, placed: &Placed<ProductSet>) ->
             insert_capacity(tx, figures.id, figure).await?;
         }
     }
-    Ok(())
+    ingredients::replace(tx, &placed.entry).await
 }
 
 async fn upsert(tx: &mut RoomTx, placed: &Placed<ProductSet>) -> Result<()> {
@@ -270,7 +274,8 @@ async fn set_figures(tx: &mut RoomTx, product: &ProductSet) -> Result<()> {
             stop_acid = $15,
             limit_ph_thousandths = $16,
             bromide_limit_mg_per_litre = $17,
-            figures_basis = $18
+            figures_basis = $18,
+            composition_is_known = $19
         where room_id = $1 and id = $2
         "#,
         room,
@@ -290,7 +295,8 @@ async fn set_figures(tx: &mut RoomTx, product: &ProductSet) -> Result<()> {
         stop_acid,
         product.limit_ph_thousandths,
         product.bromide_limit_mg_per_litre,
-        product.figures_basis
+        product.figures_basis,
+        product.composition_is_known
     )
     .execute(tx.db())
     .await?;

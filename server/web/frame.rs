@@ -17,8 +17,7 @@ use crate::identity::sessions::cookie;
 use crate::identity::{Permit, Person};
 use crate::rights::{
     KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeBench,
-    SeeHandover, SeeInductions, SeeLamps, SeeMembers, SeeOwnInductions, SeePapers, SeeProducts,
-    SeeRoom, SeeScreens, SeeTopics,
+    SeeChecks, SeeHandover, SeeInductions, SeeLamps, SeeMembers, SeeOwnInductions, SeePapers, SeeProducts, SeeRoom, SeeScreens, SeeTopics,
 };
 use crate::web::shell::{Display, Place, RoomName, Shell};
 
@@ -155,6 +154,7 @@ fn places(role: Role) -> Vec<Place> {
         (Place::Notices, ReadNotices::ROW),
         (Place::Present, LookAtBoard::ROW),
         (Place::Outages, LookAtBoard::ROW),
+        (Place::Checks, SeeChecks::ROW),
         (Place::Book, ReadBook::ROW),
         (Place::Members, SeeMembers::ROW),
         (Place::Bench, SeeBench::ROW),

@@ -7,11 +7,13 @@
 pub mod api;
 pub mod arrivals;
 pub mod bench;
+pub mod checks;
 pub mod desk;
 pub mod drawing;
 pub mod entries;
 pub mod handover;
 pub mod inductions;
+pub mod ingredients;
 pub mod keeping;
 pub mod lamps;
 pub mod lines;

@@ -118,6 +118,15 @@ impl Numbers {
         self.read_scaled(typed.strip_suffix('%').unwrap_or(typed), 7)
     }
 
+    /// Millionths from per cent.
+    ///
+    /// # Errors
+    /// The [`NumberProblem`].
+    pub fn read_percent_coarsely(self, typed: &str) -> Result<i64, NumberProblem> {
+        let typed = typed.trim();
+        self.read_scaled(typed.strip_suffix('%').unwrap_or(typed), 4)
+    }
+
     /// Tenths of a degree from degrees Celsius, with or without the unit behind.
     ///
     /// # Errors

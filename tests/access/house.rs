@@ -28,6 +28,7 @@ use wetside::rights::{
 };
 
 use super::inductions::{induction, topic};
+use super::checks::{check, check_result};
 use super::lamps::{fog_test, lamp};
 use super::screens::paired;
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
@@ -56,6 +57,8 @@ pub(crate) struct House {
     outage: Uuid,
     lamp: Uuid,
     fog_test: Uuid,
+    check: Uuid,
+    check_result: Uuid,
     presence: Uuid,
     handover: Uuid,
     topic: Uuid,
@@ -93,6 +96,7 @@ impl House {
         let outage = fan_off(&stage).await;
         let lamp = lamp(&stage).await;
         let topic = topic(&stage).await;
+        let check = check(&stage).await;
         let handover = handed_over(&stage, suspended.id).await;
         let mut screens = Vec::new();
         for (name, kind) in [("board-screen", "board"), ("door-screen", "door")] {
@@ -104,6 +108,8 @@ impl House {
             outage,
             lamp,
             fog_test: fog_test(&stage, lamp, bench.classes[0]).await,
+            check,
+            check_result: check_result(&stage, check).await,
             presence: present(&stage, &spare).await,
             handover,
             topic,
@@ -158,6 +164,8 @@ impl House {
             ("{outage}", self.outage.to_string()),
             ("{lamp}", self.lamp.to_string()),
             ("{test}", self.fog_test.to_string()),
+            ("{check}", self.check.to_string()),
+            ("{result}", self.check_result.to_string()),
             ("{presence}", self.presence.to_string()),
             ("{screen}", self.screens[0].1.to_string()),
             ("{handover}", self.handover.to_string()),
@@ -194,6 +202,11 @@ impl House {
             ("outages/{id}", format!("outages/{}", self.outage)),
             ("lamps/{id}", format!("lamps/{}", self.lamp)),
             ("fog-tests/{id}", format!("fog-tests/{}", self.fog_test)),
+            ("checks/{id}", format!("checks/{}", self.check)),
+            (
+                "check-results/{id}",
+                format!("check-results/{}", self.check_result),
+            ),
             ("presences/{id}", format!("presences/{}", self.presence)),
             ("screens/{id}", format!("screens/{}", self.screens[0].1)),
             ("handovers/{id}", format!("handovers/{}", self.handover)),

@@ -8,6 +8,7 @@
 )]
 
 mod api;
+mod checks;
 pub(crate) mod house;
 mod inductions;
 mod lamps;

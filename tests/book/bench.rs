@@ -1,15 +1,16 @@
 //! A book with entries of every kind: two trays, two mixes, notes, one taken
-//! back, one mix discarded, lamps tested,
-//! people inducted, the fan off and on again, the room handed over.
+//! back, one mix discarded, lamps tested, the room checked, people inducted, the fan off
+//! and on again, the room handed over.
 
 use uuid::Uuid;
 use wetside::arrivals::{Arrived, Left, NotConfirmedLeft};
 use wetside::bench::{
     BottleSet, FinishingSet, LineSet, SpaceSet, Step, TraySet, WashEmptied, WashJoined,
 };
+use wetside::checks::{Measure, RoomCheckSet, RoomCheckTakenBack, RoomChecked};
 use wetside::clock::micros;
 use wetside::darkroom::state::Origin;
-use wetside::error::Result;
+use wetside::error::{Error, Result};
 use wetside::handover::{HandedOver, HandoverOpened, HandoverWithdrawn, Part, digest};
 use wetside::lamps::{FogTestTakenBack, FogTested, Hanging, LampKind, LampSet};
 use wetside::logbook::Book;
@@ -18,14 +19,14 @@ use wetside::mixes::stock::StockMade;
 use wetside::mixes::{Discarded, FrozenCapacity, Mixed, RULES, Stand, Storage, Why};
 use wetside::outages::{OutageBegan, OutageEnded, What};
 use wetside::papers;
-use wetside::products;
+use wetside::products::{self, Ingredient};
 use wetside::rights::Role;
 use wetside::screens::{PinRemoved, PinSet, ScreenEnded, ScreenPaired, ScreenRenamed};
 use wetside::sheets::{NoteUndone, Noted, Wear};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 88;
+pub(crate) const ENTRIES: i64 = 94;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -79,6 +80,8 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     super::mixes::write(book, printer, &mixes[0], gone).await?;
     from_stock(book, line.id).await?;
     furnish(book, line.id, first.paper_class_id).await?;
+    ingredients(book, mixes[0].product_id).await?;
+    checks(book).await?;
     lamps(book, first.paper_class_id).await?;
     super::inductions::write(book, printer).await?;
     outages(book).await?;
@@ -148,6 +151,70 @@ async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Re
     book.append(&joined).await?;
     book.append(&WashEmptied { line_id }).await?;
     book.append(&joined).await?;
+    Ok(())
+}
+
+/// What the sheet of a product lists.
+async fn ingredients(book: &mut Book<'_>, product_id: Uuid) -> Result<()> {
+    let products = products::products(book.tx()).await?;
+    let product = products.into_iter().find(|each| each.id == product_id);
+    let mut product = product.ok_or(Error::NotFound)?;
+    product.version += 1;
+    product.composition_is_known = true;
+    for (name, cas) in [("Hydroquinone", Some("123-31-9")), ("A salt", None)] {
+        product.ingredients.push(Ingredient {
+            name: name.to_owned(),
+            cas: cas.map(str::to_owned),
+            least_millionths: Some(10_000),
+            most_millionths: Some(50_000),
+            hazard_codes: vec!["H317".to_owned()],
+        });
+    }
+    book.append(&product).await?;
+    Ok(())
+}
+
+/// A check that passed and one that failed, by mistake.
+async fn checks(book: &mut Book<'_>) -> Result<()> {
+    for has_passed in [true, false] {
+        let check = RoomCheckSet {
+            id: book.new_id(),
+            name: format!("A fan that runs: {has_passed}"),
+            how: "Hold the meter to the grille".to_owned(),
+            every_days: 7,
+            basis: "invented for this test".to_owned(),
+            on_failure: "Open the door".to_owned(),
+            is_on_board: true,
+            space_id: None,
+            measure: Some(Measure {
+                unit: "L/s".to_owned(),
+                least_thousandths: Some(50_000),
+                most_thousandths: Some(90_000),
+            }),
+            first_due_on: "2026-11-25".to_owned(),
+            is_retired: false,
+        };
+        book.append(&check).await?;
+        let found = RoomChecked {
+            result_id: book.new_id(),
+            room_check_id: check.id,
+            has_passed,
+            remark: "Felt so".to_owned(),
+            measured_thousandths: Some(60_000),
+            measure: check.measure,
+            due_on: "2026-12-02".to_owned(),
+        };
+        let result_seq = book.append(&found).await?;
+        if !has_passed {
+            let back = RoomCheckTakenBack {
+                result_id: found.result_id,
+                result_seq,
+                room_check_id: check.id,
+                reason: "Another fan".to_owned(),
+            };
+            book.append(&back).await?;
+        }
+    }
     Ok(())
 }
 

@@ -85,6 +85,8 @@ const WANT_INPUT: &[&str] = &[
     "/rooms/{room}/products",
     "/rooms/{room}/products/{product}/dilutions",
     "/rooms/{room}/outages",
+    "/rooms/{room}/checks",
+    "/rooms/{room}/checks/{check}/record",
 ];
 
 /// Every page: of the steward's first, then what others see otherwise.

@@ -244,6 +244,25 @@ async fn what_else(made: &Made, db: &mut PgConnection) {
             "pass where happened_at < (select recorded_at from entry e where e.seq = pass.seq) - interval '20 minutes'",
         ),
         (3, "stock_solution"),
+        (20, "ingredient"),
+        (4, "product where composition_is_known"),
+        (
+            1,
+            "product where not composition_is_known and retired_at is null",
+        ),
+        (
+            20,
+            "room_check_result r join room_check c on c.id = r.room_check_id where c.name = 'Eyewash'",
+        ),
+        (
+            1,
+            "room_check_result r join room_check c on c.id = r.room_check_id where c.name = 'Eyewash' and not r.has_passed",
+        ),
+        (1, "room_check_result where undone_by is not null"),
+        (
+            1,
+            "room_check_result where measured_thousandths is not null",
+        ),
         (2, "handover where confirmed_at is not null"),
         (1, "paper_class where retired_at is not null"),
         (1, "sheet_size where retired_at is not null"),

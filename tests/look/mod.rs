@@ -8,6 +8,7 @@
 
 mod arrival_pages;
 mod bench_pages;
+mod check_pages;
 mod colours;
 mod desk_pages;
 mod induction_pages;
@@ -36,6 +37,7 @@ pub(crate) fn pages() -> Vec<Page> {
     [
         arrival_pages::PAGES,
         bench_pages::PAGES,
+        check_pages::PAGES,
         desk_pages::PAGES,
         induction_pages::PAGES,
         keeping_pages::PAGES,

@@ -4,6 +4,7 @@
 
 #![expect(clippy::unwrap_used, reason = "a helper of a test fails with it")]
 
+mod cas;
 mod chemistry;
 mod dilution;
 mod fog;
@@ -53,6 +54,7 @@ fn is_published(source: &str) -> bool {
 
 /// Every check of this folder.
 const CHECKS: &[fn()] = &[
+    cas::published_numbers_agree_with_their_check_digit,
     chemistry::bromide_from_developed_silver,
     chemistry::a_fresh_stop_bath,
     chemistry::a_stop_bath_turns_long_after_half_its_acid_is_gone,

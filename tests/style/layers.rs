@@ -15,6 +15,7 @@ const NOUNS: &[&str] = &[
     "bench_sheet",
     "board",
     "book",
+    "checks",
     "emergency",
     "handover",
     "inductions",
@@ -77,6 +78,11 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "what every page of a room says beside its own matter",
     ),
     (
+        "server/web/messages/checks.rs",
+        &["checks"],
+        "words for what checks found and when they are due",
+    ),
+    (
         "server/web/messages/handover.rs",
         &["outages"],
         "words for what is off, in the list",
@@ -95,6 +101,9 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "server/web/messages/topics.rs",
         &["topics"],
         "words for what asks for a topic",
+        "server/web/messages/ingredients.rs",
+        &["products"],
+        "words for what products are made of",
     ),
     (
         "server/web/messages/lamps.rs",

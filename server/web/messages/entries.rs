@@ -140,14 +140,16 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
 
 /// The sentences of every noun.
 pub fn sentences() -> impl Iterator<Item = &'static (&'static str, Sentence)> {
-    let mixes = super::mix_entries::SENTENCES;
-    SENTENCES
-        .iter()
-        .chain(mixes)
-        .chain(super::arrivals::SENTENCES)
-        .chain(super::lamps::SENTENCES)
-        .chain(super::topics::SENTENCES)
-        .chain(super::inductions::SENTENCES)
+    let nouns = [
+        SENTENCES,
+        super::mix_entries::SENTENCES,
+        super::arrivals::SENTENCES,
+        super::lamps::SENTENCES,
+        super::checks::SENTENCES,
+        super::topics::SENTENCES,
+        super::inductions::SENTENCES,
+    ];
+    nouns.into_iter().flatten()
 }
 
 /// What an entry says.

@@ -14,6 +14,8 @@ pub const EXTENDED: &str = "Used a little longer";
 pub const BOTTLED: &str = "What is kept in bottles";
 /// Heading: what stands in the trays.
 pub const STANDING: &str = "What stands in the trays";
+/// Heading: room checks that are to be done, and when the others are due.
+pub const ROOM_CHECKS: &str = "Room checks";
 /// Heading: tests of lamps and screens that are due, and when the next ones are.
 pub const FOG_TESTS: &str = "Fog tests of lamps and screens";
 /// Heading: products that nobody may mix from.

@@ -46,6 +46,8 @@ fn known(notice: &Notice) -> String {
             people,
             ..
         } => super::inductions::supplement_due(name, topic, *people),
+        Notice::RoomCheckDue { name, due_on, .. } => super::checks::told_overdue(name, due_on),
+        Notice::RoomCheckFailed { name, remark, .. } => super::checks::told_failed(name, remark),
         Notice::NoteCorrected {
             note, by, reason, ..
         } => super::sheets::told(&format!("{by} set your note of entry {note} right"), reason),
@@ -102,6 +104,9 @@ pub fn link(told: &Told) -> Option<String> {
             Some(format!("/inductions/people/{person}"))
         }
         Told::Known(Notice::SupplementDue { product, .. }) => Some(format!("/products/{product}")),
+        Told::Known(Notice::RoomCheckDue { check, .. } | Notice::RoomCheckFailed { check, .. }) => {
+            Some(format!("/checks/{check}"))
+        }
         Told::Known(Notice::NoteCorrected { corrected, .. }) => {
             Some(format!("/sheets/{corrected}"))
         }

@@ -136,6 +136,14 @@ fn about_products(problem: &Problem) -> Option<String> {
             "Its dilutions have figures that do not go with this. Change or take out the dilutions \
              first."
         }
+        Problem::NotACas => {
+            "Write the CAS number as the sheet has it, like 123-31-9, or leave it out."
+        }
+        Problem::CasMiscopied => {
+            "The last digit of this CAS number does not go with the others, so one of them is \
+             wrong. Copy it again from the sheet, or leave it out."
+        }
+        Problem::LeastAboveMost => "The lower end is above the upper one. Swap them.",
         Problem::NotRising => "Give these from the least to the most: the usual one lies between.",
         _ => return None,
     };
@@ -308,6 +316,11 @@ fn of_the_tray(problem: &Problem) -> &'static str {
             "Light fogs more the longer it shines: the shortest time with an outline is longer \
              than the longest time without one. Look at the strips again."
         }
+        Problem::OutsideLimit => {
+            "This is outside the limit of the check, so it did not pass. Measure again, or record \
+             it as failed."
+        }
+        Problem::NothingMeasured => "Nothing is measured at this check. Leave this empty.",
         Problem::TwoContainers => {
             "You chose one container and wrote the name of another. Keep one of the two."
         }
