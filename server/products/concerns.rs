@@ -33,8 +33,12 @@ pub enum Concern {
 /// of hydroquinone, acetic acid and hypochlorite: H302, H314, H317, H318, H341 and H351;
 /// the others are from memory.
 const SHOWN_BY: &[(Concern, &[&str])] = &[
-    // Skin sens. 1; resp. sens. 1; a sensitiser below the limit of the class (EUH208).
-    (Concern::Sensitiser, &["H317", "H334", "EUH208"]),
+    // Skin sens. 1; resp. sens. 1; what is told of chromium, isocyanates and epoxy, and of
+    // a sensitiser below the limit of the class (EUH203 to EUH205, EUH208).
+    (
+        Concern::Sensitiser,
+        &["H317", "H334", "EUH203", "EUH204", "EUH205", "EUH208"],
+    ),
     // Skin corr. 1; met. corr. 1; corrosive to the respiratory tract (EUH071).
     (Concern::Corrosive, &["H314", "H290", "EUH071"]),
     // Eye dam. 1; skin corr. 1, whose statement says eye damage too.

@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::darkroom::incompatibility::Group;
-use crate::products::{Kind, Product};
+use crate::products::{Concern, Kind, Product};
 
 /// What about a product asks for a topic of its own.
 #[derive(
@@ -50,14 +50,14 @@ impl Trait {
         Self::ALL.into_iter().find(|each| each.as_str() == text)
     }
 
-    /// The hazard statements of CLP Annex III that stand for it; the supplementary ones
-    /// name a sensitiser in a mixture below the limit of its class.
-    const fn codes(self) -> &'static [&'static str] {
+    /// What about the product itself or an ingredient of it, at any content, stands for
+    /// it. What nobody listed may be a sensitiser.
+    const fn concerns(self) -> &'static [Concern] {
         match self {
-            Self::Sensitiser => &["H317", "H334", "EUH203", "EUH204", "EUH205", "EUH208"],
-            Self::AcidOrAlkali => &["H290", "H314"],
+            Self::Sensitiser => &[Concern::Sensitiser, Concern::UnknownComposition],
+            Self::AcidOrAlkali => &[Concern::Corrosive],
             Self::Toner => &[],
-            Self::Oxidiser => &["H270", "H271", "H272"],
+            Self::Oxidiser => &[Concern::Oxidising],
         }
     }
 
@@ -74,21 +74,15 @@ impl Trait {
 /// What is to be expected of liquid that nobody can name.
 pub const UNKNOWN: Trait = Trait::Sensitiser;
 
-/// What about a product asks for a topic. Without safety data its composition counts as
-/// unknown. Whatever else is known of what it holds belongs in here.
+/// What about a product asks for a topic: its concerns, its groups, its kind. Without
+/// safety data its composition counts as unknown.
 #[must_use]
 pub fn traits_of(product: &Product) -> BTreeSet<Trait> {
-    let is_listed = |code: &str| {
-        let mut parts = product.hazard_codes.iter().flat_map(|each| each.split('+'));
-        parts.any(|part| part.starts_with(code))
-    };
+    let concerns = product.concerns();
     let has = |each: &Trait| {
-        let by_code = each.codes().iter().any(|code| is_listed(code));
-        by_code
-            || each
-                .groups()
-                .iter()
-                .any(|group| product.groups.contains(group))
+        let by_concern = each.concerns().iter().any(|one| concerns.contains(one));
+        let mut groups = each.groups().iter();
+        by_concern || groups.any(|group| product.groups.contains(group))
     };
     let mut traits: BTreeSet<Trait> = Trait::ALL.into_iter().filter(has).collect();
     if product.kind == Kind::Toner {

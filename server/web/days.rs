@@ -2,7 +2,7 @@
 //! words. A day belongs to no zone; where it begins and ends does.
 
 use jiff::civil::Date;
-use jiff::{Span, ToSpan};
+use jiff::ToSpan;
 use time::OffsetDateTime;
 
 use super::dates::{DateError, Zone};
