@@ -2,8 +2,8 @@
 
 use crate::logbook::Kind;
 use crate::{
-    arrivals, bench, handover, lamps, members, mixes, outages, papers, products, rooms, screens,
-    sheets,
+    air, arrivals, bench, handover, lamps, members, mixes, outages, papers, products, rooms,
+    screens, sheets,
 };
 
 /// The table of kinds.
@@ -52,6 +52,13 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<lamps::LampSet>(),
     Kind::of::<lamps::FogTested>(),
     Kind::of::<lamps::FogTestTakenBack>(),
+    Kind::of::<air::AirSet>(),
+    Kind::of::<air::FlowMeasured>(),
+    Kind::of::<air::FlowTakenBack>(),
+    Kind::of::<air::ExhaustWaiverSet>(),
+    Kind::of::<air::AiringBegan>(),
+    Kind::of::<air::AiringEnded>(),
+    Kind::of::<air::Aired>(),
     Kind::of::<arrivals::Arrived>(),
     Kind::of::<arrivals::Left>(),
     Kind::of::<arrivals::NotConfirmedLeft>(),

@@ -22,8 +22,8 @@ use crate::identity::{Permit, Skin};
 use crate::rights::{Right, Row};
 use crate::web::{assets, display, error_pages, guards, health, journal, offline};
 use crate::{
-    api, arrivals, bench, bench_sheet, board, book, emergency, handover, identity, labels, lamps,
-    members, mixes, notices, outages, papers, products, rooms, screens, sheets, trays,
+    air, api, arrivals, bench, bench_sheet, board, book, emergency, handover, identity, labels,
+    lamps, members, mixes, notices, outages, papers, products, rooms, screens, sheets, trays,
 };
 
 const REQUEST_ID: HeaderName = HeaderName::from_static("x-request-id");
@@ -194,6 +194,7 @@ pub fn pages() -> Pages {
         .and(notices::pages())
         .and(outages::pages())
         .and(lamps::pages())
+        .and(air::pages())
         .and(arrivals::pages())
         .and(screens::pages())
         .and(handover::pages())

@@ -2,7 +2,7 @@
 
 use super::Route;
 use crate::{
-    arrivals, bench, board, book, handover, lamps, members, mixes, outages, papers, products,
+    air, arrivals, bench, board, book, handover, lamps, members, mixes, outages, papers, products,
     rooms, screens, sheets,
 };
 
@@ -22,6 +22,7 @@ pub fn all() -> Vec<Route> {
         sheets::api(),
         outages::api(),
         lamps::api(),
+        air::api(),
         arrivals::api(),
         screens::api(),
         handover::api(),

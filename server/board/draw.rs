@@ -11,6 +11,7 @@ use uuid::Uuid;
 use super::figures::figures;
 use super::state::{BenchNow, BottleNow, LineNow, TrayNow, bench_now};
 use super::views::{BoardPage, BottleOnBoard, LineOnBoard, MixOnBoard, TrayOnBoard};
+use crate::air;
 use crate::app::App;
 use crate::arrivals::views::WhoIsHere;
 use crate::arrivals::{self, Presence};
@@ -96,6 +97,7 @@ pub struct Ground {
     /// Who is in the room.
     pub present: Vec<Presence>,
     lamps: Due,
+    air: Vec<String>,
 }
 
 impl Ground {
@@ -115,6 +117,7 @@ impl Ground {
                     let off = outages::open(tx).await?;
                     let present = arrivals::present(tx, now).await?;
                     let lamps = lamps::due(tx, &settings.time_zone()?, now).await?;
+                    let air = air::due(tx, &settings, now).await?;
                     Ok(Self {
                         now,
                         head,
@@ -123,6 +126,7 @@ impl Ground {
                         off,
                         present,
                         lamps,
+                        air,
                     })
                 })
             })
@@ -205,8 +209,8 @@ impl Ground {
         moments.flatten().fold(a_day, OffsetDateTime::min)
     }
 
-    /// What everyone in the room should know: which trays not to print through, and which
-    /// lamps to keep paper from.
+    /// What everyone in the room should know: which trays not to print through, where baths
+    /// stand without the exhaust they want, and which lamps to keep paper from.
     #[must_use]
     pub fn notices(&self) -> Vec<String> {
         let spent =
@@ -219,6 +223,7 @@ impl Ground {
                 let says = || verdicts::do_not_use(&line.line.name, &trays);
                 (!trays.is_empty()).then(says)
             })
+            .chain(self.air.iter().cloned())
             .chain(self.lamps.sentences.iter().cloned())
             .collect()
     }

@@ -25,6 +25,8 @@ pub(super) const NOUNS: &[&str] = &[
     "outage",
     "lamp",
     "fog_test",
+    "flow_measurement",
+    "airing",
     "handover",
     "presence",
     "screen",

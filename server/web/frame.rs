@@ -16,8 +16,8 @@ use crate::database::Scope;
 use crate::identity::sessions::cookie;
 use crate::identity::{Permit, Person};
 use crate::rights::{
-    KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeBench,
-    SeeHandover, SeeLamps, SeeMembers, SeePapers, SeeProducts, SeeRoom, SeeScreens,
+    KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeAir,
+    SeeBench, SeeHandover, SeeLamps, SeeMembers, SeePapers, SeeProducts, SeeRoom, SeeScreens,
 };
 use crate::web::shell::{Display, Place, RoomName, Shell};
 
@@ -160,6 +160,7 @@ fn places(role: Role) -> Vec<Place> {
         (Place::Products, SeeProducts::ROW),
         (Place::Papers, SeePapers::ROW),
         (Place::Lamps, SeeLamps::ROW),
+        (Place::Air, SeeAir::ROW),
         (Place::Settings, SeeRoom::ROW),
         (Place::Screens, SeeScreens::ROW),
         (Place::Handover, SeeHandover::ROW),

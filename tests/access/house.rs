@@ -27,6 +27,7 @@ use wetside::rights::{
     Role, SeeRoom, TestMix,
 };
 
+use super::air::{aired, measured};
 use super::lamps::{fog_test, lamp};
 use super::screens::paired;
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
@@ -55,6 +56,8 @@ pub(crate) struct House {
     outage: Uuid,
     lamp: Uuid,
     fog_test: Uuid,
+    flow: Uuid,
+    airing: Uuid,
     presence: Uuid,
     handover: Uuid,
     /// Paired screens, by the names they have among the actors.
@@ -89,6 +92,7 @@ impl House {
         ];
         let outage = fan_off(&stage).await;
         let lamp = lamp(&stage).await;
+        let space = space(&stage).await;
         let handover = handed_over(&stage, suspended.id).await;
         let mut screens = Vec::new();
         for (name, kind) in [("board-screen", "board"), ("door-screen", "door")] {
@@ -103,7 +107,9 @@ impl House {
             presence: present(&stage, &spare).await,
             handover,
             bottle,
-            space: space(&stage).await,
+            flow: measured(&stage, space).await,
+            airing: aired(&stage, space).await,
+            space,
             stock: stock(&stage).await,
             note: noted.seq,
             note_id: noted.id("pass").unwrap(),
@@ -152,6 +158,8 @@ impl House {
             ("{outage}", self.outage.to_string()),
             ("{lamp}", self.lamp.to_string()),
             ("{test}", self.fog_test.to_string()),
+            ("{measurement}", self.flow.to_string()),
+            ("{airing}", self.airing.to_string()),
             ("{presence}", self.presence.to_string()),
             ("{screen}", self.screens[0].1.to_string()),
             ("{handover}", self.handover.to_string()),
@@ -186,6 +194,12 @@ impl House {
             ("outages/{id}", format!("outages/{}", self.outage)),
             ("lamps/{id}", format!("lamps/{}", self.lamp)),
             ("fog-tests/{id}", format!("fog-tests/{}", self.fog_test)),
+            ("air/{id}", format!("air/{}", self.space)),
+            (
+                "air-measurements/{id}",
+                format!("air-measurements/{}", self.flow),
+            ),
+            ("airings/{id}", format!("airings/{}", self.airing)),
             ("presences/{id}", format!("presences/{}", self.presence)),
             ("screens/{id}", format!("screens/{}", self.screens[0].1)),
             ("handovers/{id}", format!("handovers/{}", self.handover)),

@@ -7,6 +7,7 @@
     reason = "what fails here fails the test"
 )]
 
+mod air;
 mod api;
 pub(crate) mod house;
 mod lamps;

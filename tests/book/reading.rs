@@ -21,7 +21,7 @@ use super::helpers::{Library, run};
 const STEWARD_JOINED: i64 = 2;
 /// What is not shown to the member: that the steward came in, before the handovers'
 /// four entries; the four of screens, before PINs and presences; that one joined.
-const HIDDEN: [i64; 6] = [76, 69, 68, 67, 66, STEWARD_JOINED];
+const HIDDEN: [i64; 6] = [85, 78, 77, 76, 75, STEWARD_JOINED];
 /// The entry by which the member joined.
 const MEMBER_JOINED: i64 = 3;
 

@@ -85,6 +85,7 @@ const WANT_INPUT: &[&str] = &[
     "/rooms/{room}/products",
     "/rooms/{room}/products/{product}/dilutions",
     "/rooms/{room}/outages",
+    "/rooms/{room}/air/{space}/measure",
 ];
 
 /// Every page: of the steward's first, then what others see otherwise.

@@ -6,6 +6,7 @@
 
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
 
+mod air_pages;
 mod arrival_pages;
 mod bench_pages;
 mod colours;
@@ -33,6 +34,7 @@ pub(crate) type Page = (&'static str, fn(Shell) -> String);
 /// Every page.
 pub(crate) fn pages() -> Vec<Page> {
     [
+        air_pages::PAGES,
         arrival_pages::PAGES,
         bench_pages::PAGES,
         desk_pages::PAGES,
@@ -76,6 +78,7 @@ pub(crate) fn shell(display: Display) -> Shell {
             Place::Products,
             Place::Papers,
             Place::Lamps,
+            Place::Air,
             Place::Settings,
             Place::Screens,
             Place::Handover,

@@ -147,7 +147,11 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
 /// The sentences of every noun.
 pub fn sentences() -> impl Iterator<Item = &'static (&'static str, Sentence)> {
     let mixes = super::mix_entries::SENTENCES;
-    SENTENCES.iter().chain(mixes).chain(super::lamps::SENTENCES)
+    SENTENCES
+        .iter()
+        .chain(mixes)
+        .chain(super::lamps::SENTENCES)
+        .chain(super::air::SENTENCES)
 }
 
 /// What an entry says.

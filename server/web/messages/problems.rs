@@ -16,6 +16,7 @@ pub fn problem(problem: &Problem, numbers: Numbers) -> String {
         .or_else(|| about_presence(problem))
         .or_else(|| about_screens(problem))
         .or_else(|| about_numbers(problem, numbers))
+        .or_else(|| super::air::about_air(problem))
         .or_else(|| super::mix_problems::about_mixes(problem, numbers))
         .or_else(|| super::sheets::about_sheets(problem))
         .unwrap_or_else(|| about_the_bench(problem).to_owned())
