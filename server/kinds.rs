@@ -2,7 +2,7 @@
 
 use crate::logbook::Kind;
 use crate::{
-    arrivals, bench, checks, handover, inductions, lamps, members, mixes, outages, papers, products, rooms, screens, sheets, topics,
+    air, arrivals, bench, checks, handover, inductions, lamps, members, mixes, outages, papers, products, rooms, screens, sheets, topics,
 };
 
 /// The table of kinds.
@@ -58,6 +58,13 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<checks::RoomCheckSet>(),
     Kind::of::<checks::RoomChecked>(),
     Kind::of::<checks::RoomCheckTakenBack>(),
+    Kind::of::<air::AirSet>(),
+    Kind::of::<air::FlowMeasured>(),
+    Kind::of::<air::FlowTakenBack>(),
+    Kind::of::<air::ExhaustWaiverSet>(),
+    Kind::of::<air::AiringBegan>(),
+    Kind::of::<air::AiringEnded>(),
+    Kind::of::<air::Aired>(),
     Kind::of::<arrivals::Arrived>(),
     Kind::of::<arrivals::Left>(),
     Kind::of::<arrivals::NotConfirmedLeft>(),

@@ -3,6 +3,8 @@
 
 /// The public address: the only source of links, cookies and hosts.
 pub mod address;
+/// Room air: what is known, measured and aired, and what may start there.
+pub mod air;
 /// The second skin: the same actions as JSON.
 pub mod api;
 /// What every request shares.

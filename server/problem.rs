@@ -1,6 +1,7 @@
 //! What can be wrong with what somebody asked, as meanings with their numbers.
 //! The sentences are in `web::messages`.
 
+use crate::darkroom::air::NeedsExhaust;
 use crate::darkroom::incompatibility::Clash;
 use crate::darkroom::joining::JoinRefused;
 use crate::web::numbers::NumberProblem;
@@ -256,6 +257,18 @@ pub enum Problem {
     OnAgainAlready,
     /// It would be over before it began.
     EndsBeforeItBegan,
+    /// It starts with measured exhaust only, and nobody measured any.
+    ExhaustUnmeasured(NeedsExhaust),
+    /// It does not start while power or fan is off.
+    FanStandsStill(NeedsExhaust),
+    /// The record says that no fan takes air out.
+    NoFan,
+    /// A figure that another rule does not take.
+    NotByThisRule,
+    /// The place is being aired already.
+    AiredAlready,
+    /// The airing would be over before it began.
+    BeforeAiringBegan,
     /// Neither a clean step of a fog test nor a fogged one.
     NoStep,
     /// The step that fogged is not longer than the one that stayed clean.

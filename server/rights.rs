@@ -124,7 +124,7 @@ rights! {
     TestMix "test_mix" Bench [Member Trained Steward] "Record a check or a temperature, flag contamination, report liquid nobody can name.";
     OpenBench "open_bench" Keep [Steward] "Enter mixes that stood there already on the first day.";
     ExtendMix "extend_mix" Keep [Steward] "Let a mix be used a little longer, tested.";
-    TakeBack "take_back" Keep [Steward] "Take back a reading, a flag of contamination, a discard, a fog test or a room check.";
+    TakeBack "take_back" Keep [Steward] "Take back a reading, a flag of contamination, a discard, a fog test, a room check or a measured flow of air.";
     Discard "discard" Bench [Trained Steward] "Discard a mix into a named container.";
     NoteOutages "note_outages" Bench [Member Trained Steward] "Say that power or fan is off, and that it is on again.";
     Arrive "arrive" Bench [Member Trained Steward Treasurer] "Say that one is in the room, and that one has left.";
@@ -148,6 +148,9 @@ rights! {
     SeeChecks "see_checks" Read [Member Trained Steward Treasurer] "See room checks: what is due, and what was found.";
     RecordCheck "record_check" Bench [Member Trained Steward] "Record a room check.";
     KeepChecks "keep_checks" Keep [Steward] "Add, change and retire room checks.";
+    SeeAir "see_air" Read [Member Trained Steward Treasurer] "See what is known of the room's air, and its measurements.";
+    NoteAiring "note_airing" Bench [Member Trained Steward] "Say that a space is aired, and that this is over.";
+    KeepAir "keep_air" Keep [Steward] "Set what is known of a space's air, record a measured flow, and let baths start without measured exhaust.";
     SeeMembers "see_members" Read [Steward] "See who is in the room and which invitations are open.";
     Invite "invite" Own [Steward] "Invite somebody, and revoke an invitation.";
     KeepMembers "keep_members" Keep [Steward] "Change a role, suspend and restore a membership, end its access.";

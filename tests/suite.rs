@@ -7,6 +7,7 @@
 )]
 
 mod access;
+mod air;
 mod api;
 mod arrivals;
 mod bench_day;

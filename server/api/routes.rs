@@ -2,7 +2,7 @@
 
 use super::Route;
 use crate::{
-    arrivals, bench, board, book, checks, handover, inductions, lamps, members, mixes, outages, papers, products, rooms, screens, sheets, topics,
+    air, arrivals, bench, board, book, checks, handover, inductions, lamps, members, mixes, outages, papers, products, rooms, screens, sheets, topics,
 };
 
 /// Every route.
@@ -24,6 +24,7 @@ pub fn all() -> Vec<Route> {
         topics::api(),
         inductions::api(),
         checks::api(),
+        air::api(),
         arrivals::api(),
         screens::api(),
         handover::api(),

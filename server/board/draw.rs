@@ -11,6 +11,7 @@ use uuid::Uuid;
 use super::figures::figures;
 use super::state::{BenchNow, BottleNow, LineNow, TrayNow, bench_now};
 use super::views::{BoardPage, BottleOnBoard, LineOnBoard, MixOnBoard, TrayOnBoard};
+use crate::air;
 use crate::app::App;
 use crate::arrivals::views::WhoIsHere;
 use crate::arrivals::{self, Presence};
@@ -98,6 +99,7 @@ pub struct Ground {
     pub present: Vec<Presence>,
     lamps: Due,
     checks: Due,
+    air: Vec<String>,
 }
 
 impl Ground {
@@ -119,6 +121,7 @@ impl Ground {
                     let zone = settings.time_zone()?;
                     let lamps = lamps::due(tx, &zone, now).await?;
                     let checks = checks::due(tx, &zone, now).await?;
+                    let air = air::due(tx, &settings, now).await?;
                     Ok(Self {
                         now,
                         head,
@@ -128,6 +131,7 @@ impl Ground {
                         present,
                         lamps,
                         checks,
+                        air,
                     })
                 })
             })
@@ -212,7 +216,8 @@ impl Ground {
     }
 
     /// What everyone in the room should know: which trays not to print through, which
-    /// checks failed or are overdue, and which lamps to keep paper from.
+    /// checks failed or are overdue, where baths stand without the exhaust they want, and
+    /// which lamps to keep paper from.
     #[must_use]
     pub fn notices(&self) -> Vec<String> {
         let spent =
@@ -226,6 +231,7 @@ impl Ground {
                 (!trays.is_empty()).then(says)
             })
             .chain(self.checks.sentences.iter().cloned())
+            .chain(self.air.iter().cloned())
             .chain(self.lamps.sentences.iter().cloned())
             .collect()
     }

@@ -29,6 +29,8 @@ pub(super) const NOUNS: &[&str] = &[
     "induction",
     "room_check",
     "room_check_result",
+    "flow_measurement",
+    "airing",
     "handover",
     "presence",
     "screen",

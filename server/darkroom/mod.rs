@@ -9,6 +9,8 @@
 pub mod age;
 /// Numbers of substances in the CAS Registry.
 pub mod cas;
+/// Room air: changes an hour, clearing times, exhaust.
+pub mod air;
 /// 1+N.
 pub mod dilution;
 /// Rolls of film in a fixer, and clearing time.

@@ -7,6 +7,7 @@
 //! printed and the links that people join by.
 
 mod affairs;
+mod air;
 mod bench;
 mod calendar;
 mod checks;
@@ -151,6 +152,7 @@ async fn set_up(stage: &mut Stage) -> Result<Cellar> {
         bench: bench::set_up(stage, &papers).await?,
         papers,
     };
+    air::set_up(stage).await?;
     let stop_bath = cellar.bench.tray(Row::Long, Step::StopBath)?;
     let new = NewOpening {
         mix: NewMix {

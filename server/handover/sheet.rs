@@ -10,6 +10,7 @@ use sha2::{Digest, Sha256};
 use time::OffsetDateTime;
 
 use super::Part;
+use crate::air::{self, air_now};
 use crate::app::App;
 use crate::board::{BenchNow, LineNow, TrayNow, bench_now};
 use crate::book::{Verified, checkpoints, last_verified};
@@ -41,6 +42,7 @@ pub(super) struct Ground {
     off: Vec<Outage>,
     lamps: Vec<LampNow>,
     checks: Vec<CheckNow>,
+    air: Vec<String>,
     links: Vec<OpenLink>,
     tokens: Vec<GoodToken>,
     screens: Vec<Screen>,
@@ -65,6 +67,7 @@ impl Ground {
             off: outages::open(tx).await?,
             lamps: lamps::lamps_now(tx, &zone, now).await?,
             checks: checks::checks_now(tx, &zone, now).await?,
+            air: air::handed_over(&air_now(tx, now).await?, &settings)?,
             links: links::open_in(tx, now).await?,
             tokens: tokens::good_in(tx, now).await?,
             screens: screens::paired(tx).await?,
@@ -116,6 +119,7 @@ const PARTS: &[(&str, Lines)] = &[
     (words::BOTTLED, bottled),
     (words::ROOM_CHECKS, room_checks),
     (words::FOG_TESTS, fog_tests),
+    (words::AIR, room_air),
     (words::NO_SAFETY_DATA, no_safety_data),
     (words::NOT_ON_FILE, not_on_file),
     (words::PEOPLE, people),
@@ -203,6 +207,10 @@ fn room_checks(ground: &Ground) -> Vec<String> {
 
 fn fog_tests(ground: &Ground) -> Vec<String> {
     lamps::handed_over(&ground.lamps)
+}
+
+fn room_air(ground: &Ground) -> Vec<String> {
+    ground.air.clone()
 }
 
 fn no_safety_data(ground: &Ground) -> Vec<String> {

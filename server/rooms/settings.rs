@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::darkroom::silver::{SECOND_BATH_SHARE, SHIFTS};
 use crate::error::{Error, Result};
+use crate::web::air_units::AirUnits;
 use crate::web::dates::Zone;
 use crate::web::lengths::Lengths;
 use crate::web::numbers::Numbers;
@@ -197,6 +198,12 @@ impl Settings {
     #[must_use]
     pub fn lengths(&self) -> Lengths {
         Lengths::new(self.numbers(), self.units == Units::Inch)
+    }
+
+    /// How this room writes what is said of its air.
+    #[must_use]
+    pub fn air_units(&self) -> AirUnits {
+        AirUnits::new(self.numbers(), self.units == Units::Inch)
     }
 
     /// What a room starts with, to be changed by its steward: open around the

@@ -16,8 +16,7 @@ use crate::database::Scope;
 use crate::identity::sessions::cookie;
 use crate::identity::{Permit, Person};
 use crate::rights::{
-    KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeBench,
-    SeeChecks, SeeHandover, SeeInductions, SeeLamps, SeeMembers, SeeOwnInductions, SeePapers, SeeProducts, SeeRoom, SeeScreens, SeeTopics,
+    KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeAir, SeeBench, SeeChecks, SeeHandover, SeeInductions, SeeLamps, SeeMembers, SeeOwnInductions, SeePapers, SeeProducts, SeeRoom, SeeScreens, SeeTopics,
 };
 use crate::web::shell::{Display, Place, RoomName, Shell};
 
@@ -164,6 +163,7 @@ fn places(role: Role) -> Vec<Place> {
         (Place::OwnInductions, SeeOwnInductions::ROW),
         (Place::Inductions, SeeInductions::ROW),
         (Place::Topics, SeeTopics::ROW),
+        (Place::Air, SeeAir::ROW),
         (Place::Settings, SeeRoom::ROW),
         (Place::Screens, SeeScreens::ROW),
         (Place::Handover, SeeHandover::ROW),

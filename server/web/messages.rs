@@ -4,6 +4,7 @@
 //! this module knows words. A sentence says what to do where there is something
 //! to do.
 
+pub mod air;
 pub mod api;
 pub mod arrivals;
 pub mod bench;

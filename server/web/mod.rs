@@ -2,6 +2,8 @@
 //! fields, drawings, dates and numbers. Imports no noun but for what every page of a
 //! room says beside its own matter.
 
+/// Floors, heights and flows of air in a room's units.
+pub mod air_units;
 /// What every page of a room says beside its own matter.
 pub mod around;
 /// Style sheets and script, embedded, under names that change with their content.

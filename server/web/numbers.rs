@@ -137,6 +137,14 @@ impl Numbers {
         self.read_scaled(bare.strip_suffix('\u{b0}').unwrap_or(bare), 1)
     }
 
+    /// Tenths: factors to one decimal place.
+    ///
+    /// # Errors
+    /// The [`NumberProblem`].
+    pub fn read_tenths(self, typed: &str) -> Result<i64, NumberProblem> {
+        self.read_scaled(typed, 1)
+    }
+
     /// A whole number of things.
     ///
     /// # Errors

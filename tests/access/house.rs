@@ -29,6 +29,7 @@ use wetside::rights::{
 
 use super::inductions::{induction, topic};
 use super::checks::{check, check_result};
+use super::air::{aired, measured};
 use super::lamps::{fog_test, lamp};
 use super::screens::paired;
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
@@ -59,6 +60,8 @@ pub(crate) struct House {
     fog_test: Uuid,
     check: Uuid,
     check_result: Uuid,
+    flow: Uuid,
+    airing: Uuid,
     presence: Uuid,
     handover: Uuid,
     topic: Uuid,
@@ -97,6 +100,7 @@ impl House {
         let lamp = lamp(&stage).await;
         let topic = topic(&stage).await;
         let check = check(&stage).await;
+        let space = space(&stage).await;
         let handover = handed_over(&stage, suspended.id).await;
         let mut screens = Vec::new();
         for (name, kind) in [("board-screen", "board"), ("door-screen", "door")] {
@@ -115,7 +119,9 @@ impl House {
             topic,
             induction: induction(&stage, topic, spare.id).await,
             bottle,
-            space: space(&stage).await,
+            flow: measured(&stage, space).await,
+            airing: aired(&stage, space).await,
+            space,
             stock: stock(&stage).await,
             note: noted.seq,
             note_id: noted.id("pass").unwrap(),
@@ -166,6 +172,8 @@ impl House {
             ("{test}", self.fog_test.to_string()),
             ("{check}", self.check.to_string()),
             ("{result}", self.check_result.to_string()),
+            ("{measurement}", self.flow.to_string()),
+            ("{airing}", self.airing.to_string()),
             ("{presence}", self.presence.to_string()),
             ("{screen}", self.screens[0].1.to_string()),
             ("{handover}", self.handover.to_string()),
@@ -207,6 +215,12 @@ impl House {
                 "check-results/{id}",
                 format!("check-results/{}", self.check_result),
             ),
+            ("air/{id}", format!("air/{}", self.space)),
+            (
+                "air-measurements/{id}",
+                format!("air-measurements/{}", self.flow),
+            ),
+            ("airings/{id}", format!("airings/{}", self.airing)),
             ("presences/{id}", format!("presences/{}", self.presence)),
             ("screens/{id}", format!("screens/{}", self.screens[0].1)),
             ("handovers/{id}", format!("handovers/{}", self.handover)),

@@ -7,6 +7,7 @@
     reason = "what fails here fails the test"
 )]
 
+mod air;
 mod api;
 mod checks;
 pub(crate) mod house;

@@ -23,7 +23,7 @@ fn variants(path: &str, name: &str) -> Vec<String> {
 
 #[test]
 fn every_problem_has_a_sentence() {
-    let words = ["problems", "mix_problems", "inductions", "sheets"].map(|file| {
+    let words = ["problems", "mix_problems", "inductions", "sheets", "air"].map(|file| {
         let path = format!("server/web/messages/{file}.rs");
         source(&path)
     });
@@ -42,9 +42,12 @@ fn nothing_is_called_harmless() {
         regex::Regex::new(r"(?i)harmless|non-?toxic|\bsafe to\b|no risk|no danger").unwrap();
     let mut files = [
         "problems",
+        "air",
         "api",
         "bench",
+        "checks",
         "inductions",
+        "ingredients",
         "keeping",
         "sheets",
         "topics",

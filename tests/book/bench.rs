@@ -3,6 +3,10 @@
 //! and on again, the room handed over.
 
 use uuid::Uuid;
+use wetside::air::{
+    Air, AirSet, Aired, AiringBegan, AiringEnded, ExhaustRule, ExhaustWaiverSet, FlowMeasured,
+    FlowOf, FlowTakenBack,
+};
 use wetside::arrivals::{Arrived, Left, NotConfirmedLeft};
 use wetside::bench::{
     BottleSet, FinishingSet, LineSet, SpaceSet, Step, TraySet, WashEmptied, WashJoined,
@@ -26,7 +30,7 @@ use wetside::sheets::{NoteUndone, Noted, Wear};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 94;
+pub(crate) const ENTRIES: i64 = 103;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -83,6 +87,7 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     ingredients(book, mixes[0].product_id).await?;
     checks(book).await?;
     lamps(book, first.paper_class_id).await?;
+    air(book).await?;
     super::inductions::write(book, printer).await?;
     outages(book).await?;
     screens(book, printer).await?;
@@ -255,6 +260,69 @@ async fn lamps(book: &mut Book<'_>, paper_class_id: Uuid) -> Result<()> {
                 reason: "Another screen".to_owned(),
             };
             book.append(&back).await?;
+        }
+    }
+    Ok(())
+}
+
+/// The air of the room itself: known by a figure of its own, measured twice, once by
+/// mistake, agreed on, aired and being aired.
+async fn air(book: &mut Book<'_>) -> Result<()> {
+    let space_id = None;
+    let air = Air {
+        floor_hundredths_mm2: Some(2_000_000_000),
+        height_tenths_mm: Some(26_000),
+        mixing_tenths: 30,
+        rule: ExhaustRule::Own,
+        own_ul_per_s: Some(60_000_000),
+        basis: "Building permit".to_owned(),
+        has_fan: true,
+    };
+    book.append(&AirSet { space_id, air }).await?;
+    for of in FlowOf::ALL {
+        let measured = FlowMeasured {
+            flow_measurement_id: book.new_id(),
+            space_id,
+            of,
+            ul_per_s: 80_000_000,
+            measured_on: "2026-11-20".to_owned(),
+            measured_by: "The chimney sweep".to_owned(),
+            how: "At the grille".to_owned(),
+        };
+        let flow_measurement_seq = book.append(&measured).await?;
+        if of == FlowOf::Airing {
+            let back = FlowTakenBack {
+                flow_measurement_id: measured.flow_measurement_id,
+                flow_measurement_seq,
+                space_id,
+                reason: "Another door".to_owned(),
+            };
+            book.append(&back).await?;
+        }
+    }
+    let waiver = ExhaustWaiverSet {
+        space_id,
+        agreed_by: Some("The district safety engineer".to_owned()),
+    };
+    book.append(&waiver).await?;
+    let aired = Aired {
+        airing_id: book.new_id(),
+        space_id,
+        seconds: 120,
+    };
+    book.append(&aired).await?;
+    for is_over in [true, false] {
+        let began = AiringBegan {
+            airing_id: book.new_id(),
+            space_id,
+        };
+        book.append(&began).await?;
+        if is_over {
+            let ended = AiringEnded {
+                airing_id: began.airing_id,
+                space_id,
+            };
+            book.append(&ended).await?;
         }
     }
     Ok(())

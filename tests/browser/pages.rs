@@ -87,6 +87,7 @@ const WANT_INPUT: &[&str] = &[
     "/rooms/{room}/outages",
     "/rooms/{room}/checks",
     "/rooms/{room}/checks/{check}/record",
+    "/rooms/{room}/air/{space}/measure",
 ];
 
 /// Every page: of the steward's first, then what others see otherwise.

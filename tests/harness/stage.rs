@@ -6,6 +6,8 @@ use std::sync::atomic::{AtomicU32, Ordering};
 use time::macros::datetime;
 use time::{Duration, OffsetDateTime};
 use uuid::Uuid;
+use wetside::air::FlowOf;
+use wetside::air::actions::{NewMeasurement, measure};
 use wetside::bench::actions::{NewTray, set_tray};
 use wetside::clock::Clock;
 use wetside::database::Scope;
@@ -294,6 +296,22 @@ impl Stage {
         let app = &self.installation.app;
         let done = set_product(app, &permit, new_key(), new).await.unwrap();
         (done.id("product").unwrap(), dilution)
+    }
+
+    /// Records some exhaust of the room itself, so that a toner may start in it.
+    pub(crate) async fn measured_exhaust(&self) {
+        let steward = &self.cast.steward;
+        let permit = self.permit::<rights::KeepAir>(steward).await.unwrap();
+        let new = NewMeasurement {
+            place_id: self.room,
+            of: FlowOf::Exhaust,
+            ul_per_s: 100_000_000,
+            measured_on: "2026-11-20".to_owned(),
+            measured_by: String::new(),
+            how: "At the grille".to_owned(),
+        };
+        let app = &self.installation.app;
+        measure(app, &permit, new_key(), new).await.unwrap();
     }
 
     /// Notes sheets of 8×10 in as this person.

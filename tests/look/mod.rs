@@ -6,6 +6,7 @@
 
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
 
+mod air_pages;
 mod arrival_pages;
 mod bench_pages;
 mod check_pages;
@@ -35,6 +36,7 @@ pub(crate) type Page = (&'static str, fn(Shell) -> String);
 /// Every page.
 pub(crate) fn pages() -> Vec<Page> {
     [
+        air_pages::PAGES,
         arrival_pages::PAGES,
         bench_pages::PAGES,
         check_pages::PAGES,
@@ -83,6 +85,7 @@ pub(crate) fn shell(display: Display) -> Shell {
             Place::OwnInductions,
             Place::Inductions,
             Place::Topics,
+            Place::Air,
             Place::Settings,
             Place::Screens,
             Place::Handover,

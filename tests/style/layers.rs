@@ -10,6 +10,7 @@ use syn::{ItemUse, UseTree};
 use super::source::{Source, below};
 
 const NOUNS: &[&str] = &[
+    "air",
     "arrivals",
     "bench",
     "bench_sheet",
@@ -76,6 +77,11 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "server/web/around.rs",
         &["notices", "outages", "rooms"],
         "what every page of a room says beside its own matter",
+    ),
+    (
+        "server/web/messages/air.rs",
+        &["air", "outages"],
+        "words for what is known of the air, and what is off",
     ),
     (
         "server/web/messages/checks.rs",

@@ -4,6 +4,7 @@ use serde::Serialize;
 use uuid::Uuid;
 
 use super::{Vessel, VesselId, happened, life_in};
+use crate::air;
 use crate::app::App;
 use crate::darkroom::dilution::{Dilution, parts_for_volume};
 use crate::darkroom::incompatibility::Group;
@@ -134,6 +135,9 @@ async fn write_mix(
     let product = products.iter().find(has_it);
     let product = product.ok_or_else(|| Error::field("dilution", Problem::NotAChoice))?;
     let figures = may_mix_in(product, role, new.dilution_id, &vessel)?;
+    if let (Vessel::Tray(tray), Origin::Mixed) = (&vessel, origin) {
+        air::may_start_in(book.tx(), tray.line_id, product).await?;
+    }
     let recipe = recipe(&vessel, product, figures, new.volume_ul)?;
     if let Some(stock) = new.stock_id {
         let then = at.unwrap_or(book.now());

@@ -75,7 +75,7 @@ impl Standing {
             &mix,
             &findings,
             &ground,
-            may_mix_product(&product, permit.role()),
+            may_mix_product(&product, permit.role()).and_then(|()| ground.may_start(&product)),
         )?;
         Ok(Self {
             ground,

@@ -146,6 +146,7 @@ pub fn sentences() -> impl Iterator<Item = &'static (&'static str, Sentence)> {
         super::arrivals::SENTENCES,
         super::lamps::SENTENCES,
         super::checks::SENTENCES,
+        super::air::SENTENCES,
         super::topics::SENTENCES,
         super::inductions::SENTENCES,
     ];

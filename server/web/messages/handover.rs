@@ -18,6 +18,8 @@ pub const STANDING: &str = "What stands in the trays";
 pub const ROOM_CHECKS: &str = "Room checks";
 /// Heading: tests of lamps and screens that are due, and when the next ones are.
 pub const FOG_TESTS: &str = "Fog tests of lamps and screens";
+/// Heading: what is known of the exhaust of each space.
+pub const AIR: &str = "Room air";
 /// Heading: products that nobody may mix from.
 pub const NO_SAFETY_DATA: &str = "Products without safety data";
 /// Heading: what the page for emergencies lacks.

@@ -17,6 +17,7 @@ pub fn problem(problem: &Problem, numbers: Numbers) -> String {
         .or_else(|| super::inductions::about_inductions(problem))
         .or_else(|| about_screens(problem))
         .or_else(|| about_numbers(problem, numbers))
+        .or_else(|| super::air::about_air(problem))
         .or_else(|| super::mix_problems::about_mixes(problem, numbers))
         .or_else(|| super::sheets::about_sheets(problem))
         .unwrap_or_else(|| about_the_bench(problem).to_owned())
