@@ -2,7 +2,8 @@
 
 use crate::logbook::Kind;
 use crate::{
-    air, arrivals, bench, checks, handover, inductions, lamps, members, mixes, outages, papers, products, rooms, screens, sheets, topics,
+    air, arrivals, bench, checks, handover, inductions, lamps, members, mixes, outages, papers,
+    products, rooms, screens, sheets, topics,
 };
 
 /// The table of kinds.

@@ -20,7 +20,9 @@ use crate::identity::{Permit, Skin};
 use crate::rights::{Right, Row};
 use crate::web::{assets, display, error_pages, guards, health, journal, offline};
 use crate::{
-    air, api, arrivals, bench, bench_sheet, board, book, checks, emergency, handover, identity, inductions, labels, lamps, members, mixes, notices, outages, papers, products, rooms, screens, sheets, topics, trays,
+    air, api, arrivals, bench, bench_sheet, board, book, checks, emergency, handover, identity,
+    inductions, labels, lamps, members, mixes, notices, outages, papers, products, rooms, screens,
+    sheets, topics, trays,
 };
 
 /// A body arrives without a longer pause than this, or is given up.

@@ -2,7 +2,8 @@
 
 use super::Route;
 use crate::{
-    air, arrivals, bench, board, book, checks, handover, inductions, lamps, members, mixes, outages, papers, products, rooms, screens, sheets, topics,
+    air, arrivals, bench, board, book, checks, handover, inductions, lamps, members, mixes,
+    outages, papers, products, rooms, screens, sheets, topics,
 };
 
 /// Every route.

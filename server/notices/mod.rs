@@ -113,6 +113,7 @@ pub enum Notice {
         topic: String,
         /// How many people.
         people: i64,
+    },
     /// A room check is overdue.
     RoomCheckDue {
         /// Which check.

@@ -1,8 +1,8 @@
 //! Days of the calendar as `2026-11-03`: so many days or months later, where one ends, and in
 //! words. A day belongs to no zone; where it begins and ends does.
 
-use jiff::civil::Date;
 use jiff::ToSpan;
+use jiff::civil::Date;
 use time::OffsetDateTime;
 
 use super::dates::{DateError, Zone};

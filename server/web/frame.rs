@@ -16,7 +16,9 @@ use crate::database::Scope;
 use crate::identity::sessions::cookie;
 use crate::identity::{Permit, Person};
 use crate::rights::{
-    KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeAir, SeeBench, SeeChecks, SeeHandover, SeeInductions, SeeLamps, SeeMembers, SeeOwnInductions, SeePapers, SeeProducts, SeeRoom, SeeScreens, SeeTopics,
+    KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeAir,
+    SeeBench, SeeChecks, SeeHandover, SeeInductions, SeeLamps, SeeMembers, SeeOwnInductions,
+    SeePapers, SeeProducts, SeeRoom, SeeScreens, SeeTopics,
 };
 use crate::web::shell::{Display, Place, RoomName, Shell};
 

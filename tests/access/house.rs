@@ -27,9 +27,9 @@ use wetside::rights::{
     Role, SeeRoom, TestMix,
 };
 
-use super::inductions::{induction, topic};
-use super::checks::{check, check_result};
 use super::air::{aired, measured};
+use super::checks::{check, check_result};
+use super::inductions::{induction, topic};
 use super::lamps::{fog_test, lamp};
 use super::screens::paired;
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};

@@ -4,8 +4,8 @@
 
 #![expect(clippy::unwrap_used, reason = "a helper of a test fails with it")]
 
-mod cas;
 mod air;
+mod cas;
 mod chemistry;
 mod dilution;
 mod fog;
