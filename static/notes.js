@@ -149,6 +149,8 @@
           else if (input.type !== "hidden") input.value = value;
         }
       }
+      // What is set right is not of just now: it is asked for when it was.
+      form.querySelector("details.earlier").open = true;
     };
     const begin = () => {
       form.elements.key.value = newKey();

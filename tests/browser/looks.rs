@@ -18,7 +18,10 @@ fn day() {
         for page in pages::all(&walk.house, &walk.site).await {
             walk.open(&page).await;
             walk.axe(&page).await;
-            let is_bench = walk.tab.has("body.bench, body.board").await;
+            let is_bench = walk
+                .tab
+                .has("body.bench, body.board, body.screen-door")
+                .await;
             walk.layout(&page, 320, is_bench).await;
             walk.layout(&page, 768, false).await;
             walk.layout(&page, 1920, false).await;

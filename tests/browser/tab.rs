@@ -92,6 +92,22 @@ impl Tab {
         self.own("Network.deleteCookies", which).await;
     }
 
+    /// Takes the network from the page, or gives it back; the page hears of it.
+    pub(super) async fn network(&self, is_there: bool) {
+        let how = json!({
+            "offline": !is_there, "latency": 0, "downloadThroughput": -1, "uploadThroughput": -1,
+        });
+        self.own("Network.enable", json!({})).await;
+        self.own("Network.emulateNetworkConditions", how).await;
+    }
+
+    /// Runs these statements in every page before its own.
+    pub(super) async fn run_first(&self, script: &str) {
+        let script = json!({"source": script});
+        self.own("Page.addScriptToEvaluateOnNewDocument", script)
+            .await;
+    }
+
     /// Runs statements in the page; `return` answers.
     pub(super) async fn run(&self, script: &str, arguments: Vec<Value>) -> Value {
         let answer = self.client.execute(script, arguments).await;
