@@ -27,7 +27,7 @@ use wetside::rights::{
     Role, SeeRoom, TestMix,
 };
 
-use super::inductions::{induction, topic};
+use super::inductions::{inductions, topic};
 use super::lamps::{fog_test, lamp};
 use super::screens::paired;
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
@@ -107,7 +107,7 @@ impl House {
             presence: present(&stage, &spare).await,
             handover,
             topic,
-            induction: induction(&stage, topic, spare.id).await,
+            induction: inductions(&stage, topic, &spare).await,
             bottle,
             space: space(&stage).await,
             stock: stock(&stage).await,
