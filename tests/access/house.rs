@@ -29,7 +29,7 @@ use wetside::rights::{
 
 use super::air::{aired, measured};
 use super::checks::{check, check_result};
-use super::inductions::{induction, topic};
+use super::inductions::{inductions, topic};
 use super::lamps::{fog_test, lamp};
 use super::screens::paired;
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
@@ -117,7 +117,7 @@ impl House {
             presence: present(&stage, &spare).await,
             handover,
             topic,
-            induction: induction(&stage, topic, spare.id).await,
+            induction: inductions(&stage, topic, &spare).await,
             bottle,
             flow: measured(&stage, space).await,
             airing: aired(&stage, space).await,

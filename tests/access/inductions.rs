@@ -1,6 +1,7 @@
 //! A topic of the house that nobody needs, and somebody's induction on it.
 
 use uuid::Uuid;
+use wetside::identity::Person;
 use wetside::inductions::actions::{NewInduction, induct};
 use wetside::rights::{Induct, KeepTopics};
 use wetside::topics::Required;
@@ -25,8 +26,17 @@ pub(super) async fn topic(stage: &Stage) -> Uuid {
     set.unwrap().id("topic").unwrap()
 }
 
-/// An induction on it, which waits for the person's confirmation.
-pub(super) async fn induction(stage: &Stage, topic: Uuid, person: Uuid) -> Uuid {
+/// Somebody's induction on it, and one of each of the cast but the steward; all wait for
+/// their confirmation.
+pub(super) async fn inductions(stage: &Stage, topic: Uuid, person: &Person) -> Uuid {
+    let cast = &stage.cast;
+    for other in [&cast.member, &cast.trained, &cast.treasurer] {
+        induction(stage, topic, other.id).await;
+    }
+    induction(stage, topic, person.id).await
+}
+
+async fn induction(stage: &Stage, topic: Uuid, person: Uuid) -> Uuid {
     let permit = stage.permit::<Induct>(&stage.cast.steward).await;
     let new = NewInduction {
         person_ids: vec![person],

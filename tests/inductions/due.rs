@@ -10,8 +10,8 @@ use super::refused;
 use crate::harness::{Stage, Visitor, scenario_alone};
 
 async fn told(stage: &Stage, person: &Person) -> Vec<String> {
-    let page = Visitor::of(stage, person).await.open("/notices").await;
-    let all = page.page().all(".events li p").into_iter();
+    let told = Visitor::of(stage, person).await.notices_told().await;
+    let all = told.into_iter();
     all.filter(|said| said.contains(" ends, ")).collect()
 }
 

@@ -29,7 +29,7 @@ use wetside::rights::{Arrive, ConfirmInductions, Induct, KeepTopics, Supervise};
 use wetside::topics::actions::{NewTopic, copy_starter, set_topic};
 use wetside::topics::{Required, Topic};
 
-use crate::harness::{Stage, new_key};
+use crate::harness::{Stage, Visitor, new_key};
 
 impl Stage {
     /// A topic that is required so.
@@ -114,6 +114,16 @@ impl Stage {
         });
         let named = |lack: Lack| (lack.title, lack.standing);
         read.await.unwrap().into_iter().map(named).collect()
+    }
+}
+
+impl Visitor {
+    /// What somebody's notices say, newest first.
+    async fn notices_told(&mut self) -> Vec<String> {
+        let page = self.open("/notices").await;
+        let all = page.page().all(".events li p").into_iter();
+        all.map(|said| said.trim_start_matches("new ").to_owned())
+            .collect()
     }
 }
 

@@ -23,8 +23,7 @@ async fn set(stage: &Stage, new: NewProduct) -> uuid::Uuid {
 }
 
 async fn told(visitor: &mut Visitor) -> Vec<String> {
-    let page = visitor.open("/notices").await;
-    let all = page.page().all(".events li p").into_iter();
+    let all = visitor.notices_told().await.into_iter();
     all.filter(|said| said.starts_with("Before ")).collect()
 }
 
