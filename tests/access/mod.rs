@@ -10,6 +10,7 @@
 mod api;
 mod checks;
 pub(crate) mod house;
+mod ingredients;
 mod lamps;
 mod matrix;
 mod rights;

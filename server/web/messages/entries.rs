@@ -6,6 +6,7 @@
 use serde::de::DeserializeOwned;
 use uuid::Uuid;
 
+use super::{checks, lamps, mix_entries};
 use crate::arrivals::{Arrived, Left, NotConfirmedLeft};
 use crate::bench::{BottleSet, FinishingSet, LineSet, SpaceSet, TraySet, WashEmptied, WashJoined};
 use crate::book::names::Names;
@@ -146,14 +147,8 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
 
 /// The sentences of every noun.
 pub fn sentences() -> impl Iterator<Item = &'static (&'static str, Sentence)> {
-    let mixes = super::mix_entries::SENTENCES;
-    let nouns = [
-        SENTENCES,
-        mixes,
-        super::lamps::SENTENCES,
-        super::checks::SENTENCES,
-    ];
-    nouns.into_iter().flatten()
+    let nouns = [mix_entries::SENTENCES, lamps::SENTENCES, checks::SENTENCES];
+    SENTENCES.iter().chain(nouns.into_iter().flatten())
 }
 
 /// What an entry says.
