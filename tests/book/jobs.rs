@@ -32,7 +32,7 @@ async fn a_night_verifies_seals_and_plans_the_next_one() {
         6
     );
     library.clock.set(NIGHT);
-    assert_eq!(tick(&library.app).await.unwrap(), 5);
+    assert_eq!(tick(&library.app).await.unwrap(), 4);
     assert_eq!(tick(&library.app).await.unwrap(), 0);
     assert_eq!(
         library
@@ -75,7 +75,7 @@ async fn of_two_instances_one_does_each_job() {
     tick(&library.app).await.unwrap();
     library.clock.set(NIGHT);
     let (ours, theirs) = tokio::join!(tick(&library.app), tick(&second));
-    assert_eq!(ours.unwrap() + theirs.unwrap(), 5);
+    assert_eq!(ours.unwrap() + theirs.unwrap(), 4);
     assert_eq!(library.count("verification").await, 1);
     assert_eq!(library.count("work").await, 6);
 }
@@ -91,7 +91,7 @@ async fn a_job_whose_holder_died_is_taken_over_when_its_lease_ends() {
         "update work set lease_until = '2026-11-26 03:30Z' where kind = 'verify_book'",
     )
     .await;
-    assert_eq!(tick(&library.app).await.unwrap(), 4);
+    assert_eq!(tick(&library.app).await.unwrap(), 3);
     assert_eq!(library.count("verification").await, 0);
     library.clock.set(datetime!(2026-11-26 03:30 UTC));
     tick(&library.app).await.unwrap();

@@ -21,7 +21,7 @@ fn a_room_without_checks_is_told_so_and_gets_the_starters_with_one_press() {
         let names = page.page().all(".lamp h3");
         assert!(names.len() >= 8, "{names:?}");
         assert_eq!(names.iter().filter(|name| *name == "Eyewash").count(), 1);
-        assert_eq!(page.page().all(".lamp b"), vec!["Due today"; names.len()]);
+        assert_eq!(page.page().all(".lamp b"), vec!["Due today."; names.len()]);
         assert!(page.page().form("Copy in the starter checks").is_none());
         // Sent twice by mistake, nothing is there twice.
         let page = steward.browser.submit_and_follow(&form).await.expect(200);
