@@ -1,6 +1,6 @@
 //! Checks and their results as pages show them.
 
-use super::standing::{CheckNow, DueWhen};
+use super::standing::CheckNow;
 use super::store::CheckResult;
 use super::views::{CheckShown, ResultRow};
 use crate::web::dates::Zone;
@@ -21,8 +21,7 @@ pub(super) fn check_shown(now: &CheckNow, zone: &Zone, numbers: Numbers) -> Chec
         id: check.id.to_string(),
         name: check.name.clone(),
         space: now.space.clone(),
-        word: words::word(now.has_failed(), now.due),
-        is_loud: now.has_failed() || now.due == DueWhen::Overdue,
+        loud: words::loud(now.has_failed(), now.due),
         due: words::due(now.due, &now.due_on),
         last,
         to_do: now.has_failed().then(|| check.on_failure.clone()),

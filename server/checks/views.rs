@@ -17,10 +17,8 @@ pub struct CheckShown {
     pub name: String,
     /// The space it is about, where the room has several.
     pub space: Option<String>,
-    /// `Failed`, `Overdue`, `Due today` or `Done`.
-    pub word: &'static str,
-    /// Whether it failed or its day has passed.
-    pub is_loud: bool,
+    /// `Failed` or `Overdue`; nothing where neither is so.
+    pub loud: Option<&'static str>,
     /// When it is due.
     pub due: String,
     /// What was found the last time.

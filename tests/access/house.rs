@@ -30,6 +30,7 @@ use wetside::rights::{
 use super::air::{aired, measured};
 use super::checks::{check, check_result};
 use super::inductions::{inductions, topic};
+use super::ingredients::ingredients;
 use super::lamps::{fog_test, lamp};
 use super::screens::paired;
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
@@ -75,6 +76,7 @@ impl House {
         let bench = stage.bench().await;
         empty_tray(&stage, bench.line).await;
         wash(&stage, &bench).await;
+        ingredients(&stage, bench.product).await;
         let bottle = bottle(&stage).await;
         fill(&stage, bottle, bench.dilution).await;
         empty_bottle(&stage).await;

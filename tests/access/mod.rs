@@ -12,6 +12,7 @@ mod api;
 mod checks;
 pub(crate) mod house;
 mod inductions;
+mod ingredients;
 mod lamps;
 mod matrix;
 mod rights;

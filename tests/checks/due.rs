@@ -33,7 +33,7 @@ fn a_week_over_the_change_of_the_clock_ends_at_midnight_all_the_same() {
         let mut member = Visitor::of(&stage, &stage.cast.member).await;
         assert!(member.on_board().await.is_empty());
         let page = member.open("/checks").await;
-        assert_eq!(page.page().all(".lamp b"), ["Due today"]);
+        assert_eq!(page.page().all(".lamp b"), ["Due today."]);
         stage.pass(Duration::seconds(1));
         let overdue = "Eyewash: its check is overdue since Mon 29 Mar 2027. Do it before you \
                        rely on it.";
@@ -109,7 +109,9 @@ fn stewards_are_told_once_of_each_day_a_check_was_due() {
 /// What somebody's notices say, newest first.
 async fn told(stage: &Stage, person: &Person) -> Vec<String> {
     let page = Visitor::of(stage, person).await.open("/notices").await;
-    page.page().all(".events li p")
+    let said = page.page().all(".events li p");
+    let words = said.iter().map(|each| each.trim_start_matches("new "));
+    words.map(str::to_owned).collect()
 }
 
 #[test]

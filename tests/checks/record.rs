@@ -61,7 +61,7 @@ fn a_failure_wants_a_remark_and_says_what_to_do_on_page_board_and_notice() {
         assert_eq!(member.on_board().await, [failed]);
         let notices = steward.open("/notices").await;
         let said = notices.page().all(".events li p");
-        assert_eq!(said[0], "The room check Eyewash failed: It only drips.");
+        assert_eq!(said[0], "new The room check Eyewash failed: It only drips.");
         // Passed again, nothing is left of it.
         let page = member.do_check(&page, WELL, "New hose").await;
         assert!(page.page().first(".flash").is_none());

@@ -32,8 +32,7 @@ fn eyewash() -> CheckShown {
         id: "1".to_owned(),
         name: "Eyewash".to_owned(),
         space: Some("Cellar".to_owned()),
-        word: "Failed",
-        is_loud: true,
+        loud: Some("Failed"),
         due: "Due by Thu 3 Dec 2026.".to_owned(),
         last: "Last on Thu 26 Nov 2026. Failed: the left stream only drips.".to_owned(),
         to_do: Some("Nobody pours concentrate until it runs again.".to_owned()),
@@ -46,8 +45,7 @@ fn spill_kit() -> CheckShown {
         id: "2".to_owned(),
         name: "Spill kit".to_owned(),
         space: None,
-        word: "Done",
-        is_loud: false,
+        loud: None,
         due: "Due by Wed 9 Dec 2026.".to_owned(),
         last: "Last on Mon 9 Nov 2026. Passed.".to_owned(),
         to_do: None,
@@ -59,7 +57,6 @@ fn checks(shell: Shell) -> String {
     let gloves = CheckShown {
         id: "3".to_owned(),
         name: "Gloves, goggles and tongs".to_owned(),
-        word: "Due today",
         due: "Due today.".to_owned(),
         last: "Never done here.".to_owned(),
         ..spill_kit()

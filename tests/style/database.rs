@@ -240,12 +240,6 @@ async fn fill(house: &House, db: &mut PgConnection) {
             where room_id = '{room}'"
         ),
         format!(
-            "insert into ingredient (room_id, product_id, position, name, hazard_codes)
-            select room_id, id, 1, 'test', '{{}}'
-            from product
-            where room_id = '{room}'"
-        ),
-        format!(
             "insert into pin (room_id, person_id, hash, set_at)
             values ('{room}', '{person}', '-', '2026-11-25 12:00 UTC')"
         ),

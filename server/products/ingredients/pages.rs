@@ -10,7 +10,7 @@ use super::views::{IngredientRow, IngredientsForm, IngredientsPage};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
-use crate::logbook::Done;
+use crate::logbook::{Done, Key};
 use crate::problem::Problems;
 use crate::products::pages::{Ground, codes, shell, show};
 use crate::products::{Ingredient, Product};
@@ -84,8 +84,8 @@ async fn send(
     Path((_, id)): Path<(String, Uuid)>,
     Form(form): Form<IngredientsForm>,
 ) -> Result<Response> {
-    let ground = Ground::read(&app, &permit, id).await?;
-    match as_typed(&app, &permit, &ground, &form).await {
+    let (key, ground) = (read_key(&form.key)?, Ground::read(&app, &permit, id).await?);
+    match as_typed(&app, &permit, key, (&ground, &form)).await {
         Ok(Some(_)) => Ok(show(&app, &permit, &id.to_string())),
         Ok(None) => {
             let shown = (form, &Problems::default());
@@ -102,14 +102,13 @@ async fn send(
 async fn as_typed(
     app: &App,
     permit: &Permit<KeepProducts>,
-    ground: &Ground,
-    form: &IngredientsForm,
+    key: Key,
+    (ground, form): (&Ground, &IngredientsForm),
 ) -> Result<Option<Done>> {
     if form.step == "more" {
         return Ok(None);
     }
     let new = form.read(&ground.product, ground.settings.numbers());
     let new = new.map_err(Error::Invalid)?;
-    let done = set_ingredients(app, permit, read_key(&form.key)?, new).await?;
-    Ok(Some(done))
+    set_ingredients(app, permit, key, new).await.map(Some)
 }

@@ -8,14 +8,13 @@ use crate::web::desk::Question;
 use crate::web::numbers::Numbers;
 use crate::web::views::TakeBackWords;
 
-/// The large word of a check that is to be done, or when it is due.
+/// The large word of a check that nobody may rely on.
 #[must_use]
-pub const fn word(has_failed: bool, due: DueWhen) -> &'static str {
+pub const fn loud(has_failed: bool, due: DueWhen) -> Option<&'static str> {
     match (has_failed, due) {
-        (true, _) => "Failed",
-        (false, DueWhen::Overdue) => "Overdue",
-        (false, DueWhen::Today) => "Due today",
-        (false, DueWhen::Later) => "Done",
+        (true, _) => Some("Failed"),
+        (false, DueWhen::Overdue) => Some("Overdue"),
+        (false, DueWhen::Today | DueWhen::Later) => None,
     }
 }
 

@@ -6,6 +6,7 @@
 use serde::de::DeserializeOwned;
 use uuid::Uuid;
 
+use super::{air, arrivals, checks, inductions, lamps, mix_entries, topics};
 use crate::bench::{BottleSet, FinishingSet, LineSet, SpaceSet, TraySet, WashEmptied, WashJoined};
 use crate::book::names::Names;
 use crate::handover::{HandedOver, HandoverOpened, HandoverWithdrawn};
@@ -141,16 +142,15 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
 /// The sentences of every noun.
 pub fn sentences() -> impl Iterator<Item = &'static (&'static str, Sentence)> {
     let nouns = [
-        SENTENCES,
-        super::mix_entries::SENTENCES,
-        super::arrivals::SENTENCES,
-        super::lamps::SENTENCES,
-        super::checks::SENTENCES,
-        super::air::SENTENCES,
-        super::topics::SENTENCES,
-        super::inductions::SENTENCES,
+        mix_entries::SENTENCES,
+        arrivals::SENTENCES,
+        lamps::SENTENCES,
+        checks::SENTENCES,
+        air::SENTENCES,
+        topics::SENTENCES,
+        inductions::SENTENCES,
     ];
-    nouns.into_iter().flatten()
+    SENTENCES.iter().chain(nouns.into_iter().flatten())
 }
 
 /// What an entry says.
