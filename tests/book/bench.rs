@@ -311,15 +311,17 @@ async fn air(book: &mut Book<'_>) -> Result<()> {
         seconds: 120,
     };
     book.append(&aired).await?;
-    for is_over in [true, false] {
+    // A place is aired once at a time.
+    for space_id in [None, Some(book.new_id())] {
+        let airing_id = book.new_id();
         let began = AiringBegan {
-            airing_id: book.new_id(),
+            airing_id,
             space_id,
         };
         book.append(&began).await?;
-        if is_over {
+        if space_id.is_none() {
             let ended = AiringEnded {
-                airing_id: began.airing_id,
+                airing_id,
                 space_id,
             };
             book.append(&ended).await?;
