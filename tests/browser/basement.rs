@@ -6,9 +6,10 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 
 use axum::Router;
 use axum::extract::Request;
-use axum::http::Method;
+use axum::http::{Method, StatusCode};
 use axum::middleware::{Next, from_fn};
 use time::Duration;
+use tokio::sync::Notify;
 use wetside::database::Scope;
 use wetside::identity::{Person, sessions};
 use wetside::sheets::{self, Pass};
@@ -16,7 +17,7 @@ use wetside::sheets::{self, Pass};
 use super::chromium::Chromium;
 use super::relay::Relay;
 use super::site::Site;
-use super::tab::Tab;
+use super::tab::{PATIENCE, Tab};
 use super::walk::{hold_fit, in_safelight};
 use crate::harness::{PASSWORD, Stage, scenario};
 
@@ -259,10 +260,27 @@ fn the_log_in_ends_while_a_note_waits() {
     });
 }
 
+/// Tells of notes that are refused as somebody else's.
+fn telling_of_refusals(service: Router, refused: Arc<Notify>) -> Router {
+    service.layer(from_fn(move |request: Request, next: Next| {
+        let refused = refused.clone();
+        async move {
+            let response = next.run(request).await;
+            if response.status() == StatusCode::CONFLICT {
+                refused.notify_one();
+            }
+            response
+        }
+    }))
+}
+
 #[test]
 fn somebody_else_logs_in_on_the_phone() {
     scenario(async |stage| {
-        let phone = Phone::of(&stage).await;
+        let refused = Arc::new(Notify::new());
+        let teller = refused.clone();
+        let around = |service, _| telling_of_refusals(service, teller);
+        let phone = Phone::with(&stage, around).await;
         phone.takes_the_form().await;
         phone.goes_down().await;
         phone.notes("6").await;
@@ -273,13 +291,11 @@ fn somebody_else_logs_in_on_the_phone() {
         let tab = &phone.tab;
         tab.go("Log in again").await;
         phone.logs_in(&stage.cast.trained).await;
-        let refused = "
-            const asked = performance.getEntriesByType('resource');
-            return asked.some((one) => one.name.endsWith('/sheets') && one.responseStatus === 409);";
-        tab.until("it is refused", refused).await;
         let why = "return !document.querySelector('[data-why=other]').hidden";
         tab.until("it says whose it is not", why).await;
         phone.shows(0).await;
+        let told = tokio::time::timeout(PATIENCE, refused.notified());
+        told.await.unwrap();
         assert!(phone.book().await.is_empty());
 
         tab.tap("Log out").await;
@@ -298,6 +314,7 @@ fn the_phones_clock_is_three_hours_wrong() {
         let phone = Phone::of(&stage).await;
         let wrong = Duration::hours(3);
         phone.sets_clock(wrong).await;
+        stage.pass(Duration::hours(2));
         phone.takes_the_form().await;
         phone.goes_down().await;
         phone.notes("6").await;
@@ -331,7 +348,8 @@ fn ten_days_without_a_network() {
         let is_wrong = "return document.querySelectorAll('.waiting-wrong').length === 2";
         tab.until("both are refused", is_wrong).await;
         let said = tab.text(".waiting-wrong").await;
-        assert!(said.contains("this room takes notes for 7 days"), "{said}");
+        assert!(said.starts_with("Time: That is too long ago"), "{said}");
+        assert!(said.contains("takes notes for 7 days."), "{said}");
         hold_fit(tab, "notes that came too late").await;
         assert!(phone.book().await.is_empty());
 

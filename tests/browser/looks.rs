@@ -26,6 +26,7 @@ fn day() {
             walk.layout(&page, 768, false).await;
             walk.layout(&page, 1920, false).await;
         }
+        used_up(&mut walk).await;
         walk.end();
     });
 }
@@ -38,6 +39,7 @@ fn dim() {
             walk.open(&page).await;
             walk.axe(&page).await;
         }
+        used_up(&mut walk).await;
         walk.end();
     });
 }
@@ -55,11 +57,28 @@ fn safelight() {
             walk.red(&page, 1920).await;
         }
         assert!(known.len() > 40, "{known:#?}");
+        let page = used_up(&mut walk).await;
+        walk.red(&page, 360).await;
+        walk.red(&page, 1920).await;
         autofilled(&mut walk).await;
         reckoning(&mut walk).await;
         broken(&mut walk).await;
         walk.end();
     });
+}
+
+/// The board with a tray that is used up and struck through.
+async fn used_up(walk: &mut Walk) -> Shown {
+    let house = &walk.house;
+    let noted = house
+        .stage
+        .note(&house.stage.cast.member, &house.bench, 0, 160);
+    noted.await.unwrap();
+    let page = Shown::to(Who::Member, house.stage.at("/board"));
+    walk.open(&page).await;
+    assert_eq!(walk.tab.text(".verdict-word").await, "Replace");
+    walk.axe(&page).await;
+    page
 }
 
 /// A field that the browser filled in by itself.

@@ -12,7 +12,7 @@ use serde_json::{Value, json};
 use super::picture::Picture;
 
 /// After so long what was waited for does not come any more.
-const PATIENCE: Duration = Duration::from_secs(20);
+pub(super) const PATIENCE: Duration = Duration::from_secs(20);
 
 /// A command of the browser's own protocol, by way of its driver.
 #[derive(Debug)]
@@ -173,9 +173,10 @@ impl Tab {
 
     /// What is seen with these words on it: a link, a button, a choice, what opens.
     pub(super) async fn find(&self, words: &str) -> Element {
+        let says = format!("starts-with(normalize-space(.), \"{words}\")");
         let path = format!(
             "//*[self::a or self::button or self::summary or self::label]\
-             [starts-with(normalize-space(.), \"{words}\")]"
+             [{says} or span[not(@hidden) and {says}]]"
         );
         let found = self.client.find_all(Locator::XPath(&path)).await.unwrap();
         for element in found {

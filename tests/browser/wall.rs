@@ -122,7 +122,7 @@ fn the_wall_is_read_from_three_metres() {
         let mut on_it = vec![(bench.line, bench.tray)];
         for trays in [1, 2, 4, 8, 12] {
             fill(&stage, &bench, &mut on_it, trays).await;
-            look_from_afar(&wall, trays).await;
+            look_from_afar(&wall, trays, "as it begins").await;
         }
         hold_fit(&wall, "a wall of twelve trays").await;
         // Everything that makes it fuller: what is worn out, and a fan that is off.
@@ -130,41 +130,44 @@ fn the_wall_is_read_from_three_metres() {
             .note(&stage.cast.member, &bench, 0, 160)
             .await
             .unwrap();
-        look_from_afar(&wall, 12).await;
+        look_from_afar(&wall, 12, "one used up").await;
         fan_off(&stage).await;
-        look_from_afar(&wall, 12).await;
+        look_from_afar(&wall, 12, "the fan off").await;
     });
 }
 
 /// Everything on the wall is seen, in the font it asks for and in the one it may get.
-async fn look_from_afar(wall: &Tab, trays: usize) {
+async fn look_from_afar(wall: &Tab, trays: usize, when: &str) {
     wall.open("/screen").await;
     for font in ["", "DejaVu Sans"] {
         let far = wall.run(FAR, vec![json!(trays), json!(font)]).await;
-        assert_eq!(far, json!([]), "{trays} trays in {font:?}");
+        assert_eq!(far, json!([]), "{trays} trays, {when}, in {font:?}");
         let layout = wall.run(LAYOUT, vec![json!(false)]).await;
-        assert_eq!(layout, json!([]), "{trays} trays in {font:?}");
+        assert_eq!(layout, json!([]), "{trays} trays, {when}, in {font:?}");
     }
 }
 
-/// Puts trays on the bench until there are so many, six on a line; every other holds a mix.
+const NAMES: [&str; 6] = [
+    "Developer",
+    "Stop bath",
+    "First fixing bath",
+    "Second fixing bath",
+    "Wash aid",
+    "Toner",
+];
+
+/// Puts trays on the bench until there are so many, six a line; every other holds a mix.
 async fn fill(stage: &Stage, bench: &Bench, on_it: &mut Vec<(Uuid, Uuid)>, trays: usize) {
     let app = &stage.installation.app;
     while on_it.len() < trays {
         let place = on_it.len();
-        let line = match place % 6 {
+        let line = match place % NAMES.len() {
             0 => add_line(stage, place).await,
             _ => on_it[place - 1].0,
         };
         let permit = stage.permit::<KeepBench>(&stage.cast.steward).await;
         let new = NewTray {
-            name: [
-                "Developer",
-                "Stop bath",
-                "First fixing bath",
-                "Second fixing bath",
-            ][place % 4]
-                .to_owned(),
+            name: NAMES[place % NAMES.len()].to_owned(),
             ..tray_on(line)
         };
         let set = set_tray(app, &permit.unwrap(), new_key(), new).await;
@@ -180,7 +183,7 @@ async fn add_line(stage: &Stage, place: usize) -> Uuid {
     let permit = stage.permit::<KeepBench>(&stage.cast.steward).await;
     let new = NewLine {
         id: None,
-        name: format!("Line {}", place / 6 + 1),
+        name: format!("Line {}", place / NAMES.len() + 1),
         position: None,
         space_id: None,
         is_retired: false,
