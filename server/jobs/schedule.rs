@@ -32,7 +32,7 @@ pub enum Job {
 
 impl Job {
     /// Every job.
-    pub const ALL: [Self; 6] = [
+    pub const ALL: [Self; 7] = [
         Self::VerifyBook,
         Self::SealBook,
         Self::FogTestsDue,
