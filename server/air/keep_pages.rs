@@ -14,7 +14,7 @@ use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::input::name;
-use crate::logbook::Done;
+use crate::logbook::{Done, Key};
 use crate::problem::Problems;
 use crate::rights::KeepAir;
 use crate::router::Pages;
@@ -148,8 +148,9 @@ async fn waive(
     Path((_, id)): Path<(String, Uuid)>,
     Form(form): Form<WordsForm>,
 ) -> Result<Response> {
+    let key = read_key(&form.key)?;
     let outcome = match name(&form.words) {
-        Ok(agreed_by) => set(&app, &permit, id, (&form.key, Some(agreed_by))).await,
+        Ok(agreed_by) => set(&app, &permit, id, (key, Some(agreed_by))).await,
         Err(problem) => Err(Error::field("words", problem)),
     };
     shown_again(&app, &permit, &frame, id, (form, outcome)).await
@@ -162,7 +163,8 @@ async fn withdraw(
     Path((_, id)): Path<(String, Uuid)>,
     Form(form): Form<WordsForm>,
 ) -> Result<Response> {
-    let outcome = set(&app, &permit, id, (&form.key, None)).await;
+    let key = read_key(&form.key)?;
+    let outcome = set(&app, &permit, id, (key, None)).await;
     shown_again(&app, &permit, &frame, id, (form, outcome)).await
 }
 
@@ -170,13 +172,13 @@ async fn set(
     app: &App,
     permit: &Permit<KeepAir>,
     place_id: Uuid,
-    (key, agreed_by): (&str, Option<String>),
+    (key, agreed_by): (Key, Option<String>),
 ) -> Result<Done> {
     let new = NewWaiver {
         place_id,
         agreed_by,
     };
-    set_waiver(app, permit, read_key(key)?, new).await
+    set_waiver(app, permit, key, new).await
 }
 
 /// On to the place, or the form again with what is to be mended.
