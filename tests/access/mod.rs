@@ -10,6 +10,7 @@
 mod air;
 mod api;
 mod checks;
+mod fittings;
 pub(crate) mod house;
 mod inductions;
 mod ingredients;

@@ -16,3 +16,4 @@ mod knife;
 mod mixes;
 mod reading;
 mod tampering;
+mod the_room;
