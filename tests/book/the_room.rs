@@ -138,6 +138,12 @@ pub(super) async fn air(book: &mut Book<'_>) -> Result<()> {
         agreed_by: Some("The district safety engineer".to_owned()),
     };
     book.append(&waiver).await?;
+    airings(book).await
+}
+
+/// The room itself was aired twice; a space is being aired.
+async fn airings(book: &mut Book<'_>) -> Result<()> {
+    let space_id = None;
     let aired = Aired {
         airing_id: book.new_id(),
         space_id,

@@ -5,7 +5,7 @@ use wetside::error::{Error, Result};
 use wetside::inductions::Standing;
 use wetside::problem::Problem;
 use wetside::products::actions::{NewProduct, set_product};
-use wetside::products::{Kind, Product, products};
+use wetside::products::{Ingredient, Kind, Product, products};
 use wetside::rights::{KeepProducts, Role};
 use wetside::topics::{Required, Trait, traits_of};
 
@@ -108,6 +108,7 @@ fn traits_follow_from_the_concentrate_as_supplied() {
             kind: Kind::Fixer,
             hazard_codes: Vec::new(),
             data_sheet_on: Some("2026-03-02".to_owned()),
+            composition_is_known: true,
             ..all.await.unwrap().remove(0)
         };
         let of = |product: &Product| traits_of(product).into_iter().collect::<Vec<_>>();
@@ -139,6 +140,23 @@ fn traits_follow_from_the_concentrate_as_supplied() {
             };
             assert_eq!(of(&with), [wanted], "{group:?}");
         }
+        let unlisted = Product {
+            composition_is_known: false,
+            ..plain.clone()
+        };
+        assert_eq!(of(&unlisted), [Trait::Sensitiser]);
+        let trace = Ingredient {
+            name: "a trace".to_owned(),
+            cas: None,
+            least_millionths: None,
+            most_millionths: Some(1),
+            hazard_codes: vec!["H314".to_owned()],
+        };
+        let with = Product {
+            ingredients: vec![trace],
+            ..plain.clone()
+        };
+        assert_eq!(of(&with), [Trait::AcidOrAlkali]);
         let toner = Product {
             kind: Kind::Toner,
             data_sheet_on: None,
