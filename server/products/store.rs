@@ -21,6 +21,18 @@ pub type Product = ProductSet;
 /// # Errors
 /// The database's.
 pub async fn products(tx: &mut RoomTx) -> Result<Vec<Product>> {
+    let mut products = described(tx).await?;
+    let mut dilutions = dilutions(tx).await?;
+    let mut ingredients = ingredients::by_product(tx).await?;
+    for product in &mut products {
+        product.dilutions = dilutions.remove(&product.id).unwrap_or_default();
+        product.ingredients = ingredients.remove(&product.id).unwrap_or_default();
+    }
+    Ok(products)
+}
+
+/// Every product without its dilutions and ingredients, retired ones last.
+async fn described(tx: &mut RoomTx) -> Result<Vec<Product>> {
     let room = tx.room();
     let rows = sqlx::query!(
         r#"
@@ -42,16 +54,13 @@ pub async fn products(tx: &mut RoomTx) -> Result<Vec<Product>> {
     )
     .fetch_all(tx.db())
     .await?;
-    let mut dilutions = dilutions(tx).await?;
-    let mut ingredients = ingredients::by_product(tx).await?;
     rows.into_iter()
         .map(|row| {
             Ok(Product {
                 id: row.id,
                 version: row.version,
                 name: row.name,
-                kind: Kind::parse(&row.kind)
-                    .ok_or_else(|| Error::fault(format!("no such kind: {}", row.kind)))?,
+                kind: kind(&row.kind)?,
                 groups: groups(&row.groups)?,
                 oxidises: row.oxidises,
                 depth_reference_tenths_mm: row.depth_reference_tenths_mm,
@@ -60,8 +69,7 @@ pub async fn products(tx: &mut RoomTx) -> Result<Vec<Product>> {
                 precaution_codes: row.precaution_codes,
                 data_sheet_on: row.data_sheet_on.map(|date| date.to_string()),
                 is_retired: row.is_retired,
-                form: Form::parse(&row.form)
-                    .ok_or_else(|| Error::fault(format!("no such form: {}", row.form)))?,
+                form: form(&row.form)?,
                 kit_parts_thousandths: row.kit_parts_thousandths,
                 packet_makes_ul: row.packet_makes_ul,
                 packets_may_be_divided: row.packets_may_be_divided,
@@ -76,12 +84,20 @@ pub async fn products(tx: &mut RoomTx) -> Result<Vec<Product>> {
                 limit_ph_thousandths: row.limit_ph_thousandths,
                 bromide_limit_mg_per_litre: row.bromide_limit_mg_per_litre,
                 figures_basis: row.figures_basis,
-                dilutions: dilutions.remove(&row.id).unwrap_or_default(),
-                ingredients: ingredients.remove(&row.id).unwrap_or_default(),
+                dilutions: Vec::new(),
+                ingredients: Vec::new(),
                 composition_is_known: row.composition_is_known,
             })
         })
         .collect()
+}
+
+fn kind(text: &str) -> Result<Kind> {
+    Kind::parse(text).ok_or_else(|| Error::fault(format!("no such kind: {text}")))
+}
+
+fn form(text: &str) -> Result<Form> {
+    Form::parse(text).ok_or_else(|| Error::fault(format!("no such form: {text}")))
 }
 
 fn points(seconds: &[i64], tenths_celsius: &[i32]) -> Vec<TimePoint> {
