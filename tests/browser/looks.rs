@@ -57,11 +57,11 @@ fn safelight() {
             walk.red(&page, 1920).await;
         }
         assert!(known.len() > 40, "{known:#?}");
+        autofilled(&mut walk).await;
+        reckoning(&mut walk).await;
         let page = used_up(&mut walk).await;
         walk.red(&page, 360).await;
         walk.red(&page, 1920).await;
-        autofilled(&mut walk).await;
-        reckoning(&mut walk).await;
         broken(&mut walk).await;
         walk.end();
     });
