@@ -63,7 +63,9 @@
     if (answer.status === 409) return { came: "other" };
     if (answer.status === 429 || answer.status >= 500) return { came: "away" };
     const page = new DOMParser().parseFromString(await answer.text(), "text/html");
-    const said = [...page.querySelectorAll(".summary li, main .lead")].map((each) => each.textContent.trim());
+    // What is wrong with the note, or, on an error's page, what that says.
+    const listed = [...page.querySelectorAll(".summary li")];
+    const said = (listed.length > 0 ? listed : [...page.querySelectorAll("main .lead")]).map((each) => each.textContent.trim());
     return { came: "wrong", said: said.join(" ") || String(answer.status) };
   };
 
@@ -149,6 +151,8 @@
           else if (input.type !== "hidden") input.value = value;
         }
       }
+      // What is set right is not of just now: it is asked for when it was.
+      form.querySelector("details.earlier").open = true;
     };
     const begin = () => {
       form.elements.key.value = newKey();

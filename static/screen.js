@@ -12,7 +12,9 @@ let tag = null;
 let answeredAt = performance.now();
 let answeredClock = new Date();
 let returning = 0;
+// What to do first, and what the screen shows at its start, at hand without a connection.
 let emergency = null;
+let start = null;
 
 const parse = (text) => new DOMParser().parseFromString(text, "text/html");
 const isWaiting = (page) => page.body.classList.contains("screen-code");
@@ -63,12 +65,26 @@ const around = (page) => {
   return main.textContent.replace(/\s+/g, " ");
 };
 
+const isAtStart = () => !document.querySelector("[data-return]");
+
 const swap = (main) => {
-  document.getElementById("main").replaceWith(document.importNode(main, true));
+  const old = document.getElementById("main");
+  if (isAtStart()) start = old;
+  old.replaceWith(document.importNode(main, true));
   dress();
 };
 
-// Parts of the same names take each other's place; where there are others, all does.
+const toTop = () => {
+  window.scrollTo(0, 0);
+  const first = document.querySelector(".summary, h1");
+  if (first) {
+    first.tabIndex = -1;
+    first.focus();
+  }
+};
+
+// Parts of the same names take each other's place; where there are others, or they stand
+// in other rows, all does.
 const take = (page) => {
   if (looks(page) !== looks(document)) {
     location.reload();
@@ -76,8 +92,11 @@ const take = (page) => {
   }
   document.title = page.title;
   document.body.dataset.zone = page.body.dataset.zone;
-  const names = (root) => parts(root).map((part) => part.id).join(" ");
-  if (parts(page).length > 0 && names(page) === names(document) && around(page) === around(document)) {
+  const places = (root) => {
+    const rows = [...root.querySelectorAll(".wall-row")];
+    return parts(root).map((part) => `${part.id} ${rows.indexOf(part.parentElement)}`).join();
+  };
+  if (parts(page).length > 0 && places(page) === places(document) && around(page) === around(document)) {
     for (const fresh of parts(page)) {
       const old = document.getElementById(fresh.id);
       if (!old.isEqualNode(fresh)) old.replaceWith(document.importNode(fresh, true));
@@ -102,12 +121,7 @@ const show = (page) => {
   const top = page.getElementById("screen-top");
   document.getElementById("screen-top").replaceWith(document.importNode(top, true));
   swap(page.getElementById("main"));
-  window.scrollTo(0, 0);
-  const first = document.querySelector(".summary, h1");
-  if (first) {
-    first.tabIndex = -1;
-    first.focus();
-  }
+  toTop();
 };
 
 const notSent = (is) => {
@@ -129,12 +143,30 @@ const go = async (address, options) => {
   }
 };
 
-const isAtStart = () => !document.querySelector("[data-return]");
+// Back to the start, also without a connection: then to what stood there.
+const goHome = async () => {
+  if ((await go(HOME)) || isAtStart()) return;
+  if (start === null) {
+    rest();
+    return;
+  }
+  notSent(false);
+  swap(start);
+};
+
+// It stays while somebody reads it, whatever the connection does.
+const showEmergency = () => {
+  emergency.dataset.return = "600";
+  emergency.classList.add("alarm");
+  swap(emergency);
+  toTop();
+};
 
 const look = async () => {
   try {
     const headers = tag && isAtStart() ? { "If-None-Match": tag } : {};
     const answer = await ask(HOME, { headers });
+    if (isAtStart()) notSent(false);
     if (answer.status === 200) {
       const page = parse(await answer.text());
       if (isOurs(page) && isAtStart()) {
@@ -161,7 +193,7 @@ const rest = () => {
   returning = window.setTimeout(async () => {
     for (const form of act.querySelectorAll("form")) form.reset();
     for (const field of act.querySelectorAll(".who input")) field.value = "";
-    if (!(await go(HOME))) rest();
+    await goHome();
   }, after);
 };
 
@@ -173,7 +205,8 @@ const renewal = () => {
   const wait = code ? Math.max(Number(code.dataset.seconds), 1) * 1000 : 0;
   window.setTimeout(async () => {
     if (!form.isConnected) return;
-    if (!(await go(form.action, { method: "POST" }))) window.setTimeout(renewal, 15000);
+    if (await go(form.action, { method: "POST" })) keepEmergency();
+    else window.setTimeout(renewal, 15000);
   }, wait);
 };
 
@@ -216,12 +249,13 @@ document.addEventListener("click", (event) => {
   const alarm = event.target.closest("a.emergency, a[href$='/emergency']");
   if (digit) press(digit);
   else if (count) step(count);
-  else if (alarm && isLost() && emergency) {
+  else if (alarm && emergency) {
     event.preventDefault();
-    // It stays while somebody reads it, whatever the connection does.
-    emergency.dataset.return = "600";
-    swap(emergency);
-  } else if (!alarm && link && link.getAttribute("href").startsWith(HOME)) {
+    showEmergency();
+  } else if (link && link.getAttribute("href") === HOME) {
+    event.preventDefault();
+    goHome();
+  } else if (link && link.getAttribute("href").startsWith(HOME)) {
     event.preventDefault();
     go(link.href);
   }
@@ -242,7 +276,6 @@ document.addEventListener("submit", (event) => {
   go(form.action, { method: "POST", body });
 });
 
-// What to do first is kept at hand for when the connection is gone.
 const keepEmergency = async () => {
   try {
     const answer = await ask(document.querySelector("a.emergency").href);

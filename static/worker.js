@@ -1,6 +1,7 @@
 // What somebody needs at the bench when there is no network: the form to note
-// sheets of whoever is logged in, Emergency, and a page that says so. Everything
-// else is asked of the network and left alone.
+// sheets of whoever is logged in, Emergency, and a page that says so, in the place of
+// the browser's own, which is white in Safelight too. Everything else is asked of the
+// network and left alone.
 "use strict";
 
 const BASE = new URL("./", self.location.href).pathname;
@@ -65,7 +66,7 @@ async function page(request) {
   const url = new URL(request.url);
   const asked = fetch(request);
   asked.catch(() => {});
-  const copy = await kept(url);
+  const copy = request.method === "GET" ? await kept(url) : null;
   const late = copy && new Promise((done) => self.setTimeout(() => done(copy), PATIENCE));
   try {
     const answer = await (late ? Promise.race([asked, late]) : asked);
@@ -91,7 +92,7 @@ self.addEventListener("message", (event) => {
 self.addEventListener("fetch", (event) => {
   const { request } = event;
   const url = new URL(request.url);
-  if (request.method !== "GET" || url.origin !== self.location.origin) return;
-  if (url.pathname.startsWith(`${BASE}assets/`)) event.respondWith(asset(request));
-  else if (request.mode === "navigate") event.respondWith(page(request));
+  if (url.origin !== self.location.origin) return;
+  if (request.mode === "navigate") event.respondWith(page(request));
+  else if (request.method === "GET" && url.pathname.startsWith(`${BASE}assets/`)) event.respondWith(asset(request));
 });

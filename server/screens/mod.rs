@@ -14,6 +14,7 @@ mod entries;
 mod flag_pages;
 mod pages;
 mod pin_pages;
+pub mod rows;
 mod screen_pages;
 mod store;
 /// Its pages, as templates want them.

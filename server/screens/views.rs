@@ -3,8 +3,8 @@
 use askama::Template;
 use serde::Deserialize;
 
+use super::rows::WallLine;
 use crate::arrivals::views::WhoIsHere;
-use crate::board::views::LineOnBoard;
 use crate::web::dates::Moment;
 use crate::web::drawing::VerdictWord;
 use crate::web::fields::{Choice, Problems};
@@ -21,9 +21,6 @@ pub struct CodePage {
     pub code: Option<(String, String, i64)>,
 }
 
-/// So many trays stand in a row on the wall.
-const A_ROW: usize = 4;
-
 /// The board on the wall: kept, and shown to whoever looks up.
 #[derive(Debug, Clone, Template)]
 #[template(path = "screens/wall.html")]
@@ -37,7 +34,7 @@ pub struct WallPage {
     /// What everyone in the room should know, one sentence each.
     pub notices: Vec<String>,
     /// The lines in the room's order, row by row.
-    pub rows: Vec<Vec<LineOnBoard>>,
+    pub rows: Vec<Vec<WallLine>>,
     /// Who is there.
     pub here: WhoIsHere,
 }
@@ -47,28 +44,6 @@ impl WallPage {
     /// longer than the wall.
     fn share(&self) -> usize {
         self.rows.len().clamp(1, 4)
-    }
-
-    /// Lines in their order, in rows of no more than four trays where they can be:
-    /// so many are read from three metres.
-    #[must_use]
-    pub fn in_rows(lines: Vec<LineOnBoard>) -> Vec<Vec<LineOnBoard>> {
-        let mut rows: Vec<Vec<LineOnBoard>> = Vec::new();
-        let mut free = 0;
-        for line in lines {
-            let wide = line.trays.len().max(1);
-            match rows.last_mut().filter(|_| wide <= free) {
-                Some(row) => {
-                    row.push(line);
-                    free -= wide;
-                }
-                None => {
-                    rows.push(vec![line]);
-                    free = A_ROW.saturating_sub(wide);
-                }
-            }
-        }
-        rows
     }
 }
 

@@ -15,6 +15,7 @@ use data_encoding::HEXLOWER;
 use time::OffsetDateTime;
 use uuid::Uuid;
 
+use super::rows::in_rows;
 use super::views::{DoorPage, TrayAtDoor, WallPage};
 use crate::app::App;
 use crate::arrivals::views::WhoIsHere;
@@ -154,7 +155,7 @@ fn wall(ground: &Ground, shell: Shell, zone: &Zone) -> WallPage {
         zone: ground.settings.zone.clone(),
         as_of: zone.clock_and_weekday(ground.now),
         notices: ground.notices(),
-        rows: WallPage::in_rows(ground.lines(zone)),
+        rows: in_rows(&ground.lines(zone)),
         here: WhoIsHere::of(&ground.present, &ground.settings, zone),
     }
 }

@@ -118,8 +118,14 @@ impl House {
         }
     }
 
+    /// A paired screen by its name among the actors, and its browser.
+    pub(crate) fn screen(&self, name: &str) -> Option<(Uuid, &Browser)> {
+        let found = self.screens.iter().find(|it| it.0 == name);
+        found.map(|(_, id, browser)| (*id, browser))
+    }
+
     pub(crate) async fn browser(&self, actor: &Actor) -> Browser {
-        if let Some((_, _, browser)) = self.screens.iter().find(|it| it.0 == actor.0) {
+        if let Some((_, browser)) = self.screen(actor.0) {
             return browser.clone();
         }
         match &actor.1 {

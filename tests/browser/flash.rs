@@ -1,5 +1,6 @@
 //! Between two pages: in Safelight nothing is painted while a style sheet is on its way,
-//! the browser keeps a dark ground meanwhile, and what it paints first is black and red.
+//! the browser keeps a dark ground meanwhile, and what it paints first is black and red,
+//! also where nobody answers.
 
 use axum::Router;
 use axum::extract::Request;
@@ -7,9 +8,12 @@ use axum::middleware::{Next, from_fn};
 use serde_json::json;
 use tokio::sync::watch;
 
+use super::basement::KEPT;
 use super::chromium::Chromium;
+use super::relay::Relay;
 use super::site::Site;
-use super::walk::not_red;
+use super::walk::{in_safelight, not_red};
+use crate::access::screens::{COOKIE, paired};
 use crate::harness::scenario;
 
 /// Holds back style sheets while it is shut.
@@ -34,12 +38,13 @@ fn nothing_lights_up_while_a_page_is_on_its_way() {
         let chromium = Chromium::start();
         let tab = chromium.that_does_not_wait(&site.origin()).await;
         tab.size(360, 740).await;
-        tab.keep("display", "safelight").await;
-        tab.keep("safelight", "warned").await;
+        in_safelight(&tab).await;
+        let (_, wall) = paired(&stage, "board").await;
+        tab.keep(COOKIE, wall.kept(COOKIE).unwrap()).await;
         tab.own("Network.enable", json!({})).await;
         tab.own("Network.setCacheDisabled", json!({"cacheDisabled": true}))
             .await;
-        for path in ["/log-in", "/emergency", "/nowhere"] {
+        for path in ["/log-in", "/emergency", "/nowhere", "/screen"] {
             gate.send(false).unwrap();
             tab.open(path).await;
             let is_there = format!("return location.pathname === '{path}' && !!document.body");
@@ -52,12 +57,37 @@ fn nothing_lights_up_while_a_page_is_on_its_way() {
                 "{path} before its sheets"
             );
             gate.send(true).unwrap();
-            let is_painted = "return performance.getEntriesByType('paint').length > 0";
-            tab.until("something is painted", is_painted).await;
+            tab.until("something is painted", IS_PAINTED).await;
             assert_eq!(not_red(&tab.window_picture().await), None, "{path}");
         }
     });
 }
+
+#[test]
+fn nothing_lights_up_where_nobody_answers() {
+    scenario(async |stage| {
+        let relay = Relay::open().await;
+        let site = Site::behind(&relay, &stage.installation).await;
+        let chromium = Chromium::start();
+        let tab = chromium.that_does_not_wait(&site.origin()).await;
+        tab.size(360, 740).await;
+        in_safelight(&tab).await;
+        site.enter(&tab, &stage.cast.member).await;
+        let form = stage.at("/sheets/new");
+        tab.open(&form).await;
+        tab.until("the form is kept", KEPT).await;
+        relay.shut();
+        for path in [stage.at("/board"), form, "/nowhere".to_owned()] {
+            tab.open(&path).await;
+            let is_there = format!("return location.pathname === '{path}' && !!document.body");
+            tab.until("a page is there", &is_there).await;
+            tab.until("something is painted", IS_PAINTED).await;
+            assert_eq!(not_red(&tab.window_picture().await), None, "{path}");
+        }
+    });
+}
+
+const IS_PAINTED: &str = "return performance.getEntriesByType('paint').length > 0";
 
 /// The colour of words, and how often anything was painted.
 const SHOWN: &str = "

@@ -18,11 +18,15 @@ fn day() {
         for page in pages::all(&walk.house, &walk.site).await {
             walk.open(&page).await;
             walk.axe(&page).await;
-            let is_bench = walk.tab.has("body.bench, body.board").await;
+            let is_bench = walk
+                .tab
+                .has("body.bench, body.board, body.screen-door")
+                .await;
             walk.layout(&page, 320, is_bench).await;
             walk.layout(&page, 768, false).await;
             walk.layout(&page, 1920, false).await;
         }
+        used_up(&mut walk).await;
         walk.end();
     });
 }
@@ -35,6 +39,7 @@ fn dim() {
             walk.open(&page).await;
             walk.axe(&page).await;
         }
+        used_up(&mut walk).await;
         walk.end();
     });
 }
@@ -54,9 +59,28 @@ fn safelight() {
         assert!(known.len() > 40, "{known:#?}");
         autofilled(&mut walk).await;
         reckoning(&mut walk).await;
+        let page = used_up(&mut walk).await;
+        walk.red(&page, 360).await;
+        walk.red(&page, 1920).await;
         broken(&mut walk).await;
         walk.end();
     });
+}
+
+/// The board with a tray that is used up and struck through.
+async fn used_up(walk: &mut Walk) -> Shown {
+    let house = &walk.house;
+    let noted = house
+        .stage
+        .note(&house.stage.cast.member, &house.bench, 0, 160);
+    noted.await.unwrap();
+    let page = Shown::to(Who::Member, house.stage.at("/board"));
+    walk.open(&page).await;
+    // Another server wrote it: the open board takes it.
+    let is_shown = "return document.querySelector('.verdict-word').innerText === 'Replace'";
+    walk.tab.until("the tray is used up", is_shown).await;
+    walk.axe(&page).await;
+    page
 }
 
 /// A field that the browser filled in by itself.

@@ -10,17 +10,21 @@
     reason = "what fails here fails the test"
 )]
 
+mod basement;
 mod chromium;
 mod flash;
 mod hands;
 mod html;
+mod live;
 mod looks;
 mod pages;
 mod picture;
 mod plain;
 mod print;
+mod relay;
 mod site;
 mod tab;
 mod tools;
 mod walk;
 mod walks;
+mod wall;

@@ -17,6 +17,10 @@ pub(super) enum Who {
     Member,
     Trained,
     Steward,
+    /// A screen that shows the board.
+    Wall,
+    /// A screen at the door.
+    Door,
 }
 
 /// A page and how it comes about.
@@ -40,7 +44,12 @@ impl Shown {
     /// Brings it up in a tab.
     pub(super) async fn open(&self, tab: &Tab) {
         if !self.is_sent {
-            return tab.open(&self.path).await;
+            tab.open(&self.path).await;
+            if self.path == "/screen" && self.who == Who::Nobody {
+                tab.until("a code", "return !!document.querySelector('.code')")
+                    .await;
+            }
+            return;
         }
         let key = data_encoding::BASE64URL_NOPAD.encode(&new_key());
         let fields = serde_json::json!([self.path, key]);
@@ -107,6 +116,34 @@ pub(super) async fn all(house: &House, site: &Site) -> Vec<Shown> {
         house.page_path("/rooms/{room}/sheets/{seq}/undo"),
     ));
     all.extend(of_nobody(house, site).await);
+    all.extend(of_screens(house));
+    all
+}
+
+/// What a screen shows, paired or not.
+fn of_screens(house: &House) -> Vec<Shown> {
+    let flag = format!("/screen/flag/{}", house.bench.tray);
+    let mut all = vec![Shown::to(Who::Nobody, "/screen")];
+    for who in [Who::Wall, Who::Door] {
+        all.push(Shown::to(who, "/screen"));
+        all.push(Shown::to(who, house.stage.at("/emergency")));
+    }
+    for path in [
+        "/screen/arrive",
+        "/screen/leave",
+        "/screen/note",
+        "/screen/flag",
+        &flag,
+        "/screen/done?what=arrived",
+    ] {
+        all.push(Shown::to(Who::Door, path));
+    }
+    for path in ["/screen/arrive", "/screen/note", &flag] {
+        all.push(Shown {
+            is_sent: true,
+            ..Shown::to(Who::Door, path)
+        });
+    }
     all
 }
 
@@ -115,7 +152,9 @@ async fn of_steward(house: &House) -> Vec<Shown> {
     let mut browser = house.stage.browser(&house.stage.cast.steward).await;
     let mut shown = Vec::new();
     for route in router::pages().listed() {
-        let is_open = route.path.contains("{secret}") || route.path == "/";
+        let is_open = route.path.contains("{secret}")
+            || route.path == "/"
+            || route.path.starts_with("/screen");
         if route.method != Method::GET || is_open {
             continue;
         }

@@ -12,7 +12,7 @@ use serde_json::{Value, json};
 use super::picture::Picture;
 
 /// After so long what was waited for does not come any more.
-const PATIENCE: Duration = Duration::from_secs(20);
+pub(super) const PATIENCE: Duration = Duration::from_secs(20);
 
 /// A command of the browser's own protocol, by way of its driver.
 #[derive(Debug)]
@@ -92,6 +92,22 @@ impl Tab {
         self.own("Network.deleteCookies", which).await;
     }
 
+    /// Takes the network from the page, or gives it back; the page hears of it.
+    pub(super) async fn network(&self, is_there: bool) {
+        let how = json!({
+            "offline": !is_there, "latency": 0, "downloadThroughput": -1, "uploadThroughput": -1,
+        });
+        self.own("Network.enable", json!({})).await;
+        self.own("Network.emulateNetworkConditions", how).await;
+    }
+
+    /// Runs these statements in every page before its own.
+    pub(super) async fn run_first(&self, script: &str) {
+        let script = json!({"source": script});
+        self.own("Page.addScriptToEvaluateOnNewDocument", script)
+            .await;
+    }
+
     /// Runs statements in the page; `return` answers.
     pub(super) async fn run(&self, script: &str, arguments: Vec<Value>) -> Value {
         let answer = self.client.execute(script, arguments).await;
@@ -157,9 +173,10 @@ impl Tab {
 
     /// What is seen with these words on it: a link, a button, a choice, what opens.
     pub(super) async fn find(&self, words: &str) -> Element {
+        let says = format!("starts-with(normalize-space(.), \"{words}\")");
         let path = format!(
             "//*[self::a or self::button or self::summary or self::label]\
-             [starts-with(normalize-space(.), \"{words}\")]"
+             [{says} or span[not(@hidden) and {says}]]"
         );
         let found = self.client.find_all(Locator::XPath(&path)).await.unwrap();
         for element in found {

@@ -13,6 +13,7 @@ use super::site::Site;
 use super::tab::Tab;
 use super::tools;
 use crate::access::house::House;
+use crate::access::screens;
 
 /// What axe-core cannot decide by itself: its rule, the elements, and why they are
 /// well all the same.
@@ -28,6 +29,11 @@ const REVIEWED: &[(&str, &str, &str)] = &[
         "words of a drawing stand on what it fills; tests/look holds those colours",
     ),
     ("color-contrast", ".key *", "a sign and no letter: − and +"),
+    (
+        "color-contrast",
+        ".verdict-replace .verdict-word",
+        "the word has a ground of its own, lower than its line; tests/look holds those colours",
+    ),
 ];
 
 /// A browser that goes from page to page of a house, and what is wrong with them.
@@ -53,8 +59,7 @@ impl Walk {
         let chromium = Chromium::start();
         let site = Site::open(&house.stage.installation).await;
         let tab = site.phone(&chromium, None).await;
-        let axe = json!({"source": tools::axe()});
-        tab.own("Page.addScriptToEvaluateOnNewDocument", axe).await;
+        tab.run_first(&tools::axe()).await;
         tab.keep("display", display).await;
         tab.keep("safelight", "warned").await;
         Self {
@@ -69,22 +74,36 @@ impl Walk {
     }
 
     pub(super) async fn open(&mut self, page: &Shown) {
-        let cast = &self.house.stage.cast;
         if self.seen != Some(page.who) {
-            match page.who {
-                Who::Nobody => {
-                    self.tab
-                        .forget(self.site.app.address().session_cookie())
-                        .await
-                }
-                Who::Member => self.site.enter(&self.tab, &cast.member).await,
-                Who::Trained => self.site.enter(&self.tab, &cast.trained).await,
-                Who::Steward => self.site.enter(&self.tab, &cast.steward).await,
-            }
+            self.is_now(page.who).await;
             self.seen = Some(page.who);
         }
         self.tab.size(360, 740).await;
         page.open(&self.tab).await;
+    }
+
+    /// Somebody else has the browser.
+    async fn is_now(&self, who: Who) {
+        let cast = &self.house.stage.cast;
+        for cookie in [self.site.app.address().session_cookie(), screens::COOKIE] {
+            self.tab.forget(cookie).await;
+        }
+        match who {
+            Who::Nobody => {}
+            Who::Member => self.site.enter(&self.tab, &cast.member).await,
+            Who::Trained => self.site.enter(&self.tab, &cast.trained).await,
+            Who::Steward => self.site.enter(&self.tab, &cast.steward).await,
+            Who::Wall => self.is_screen("board-screen").await,
+            Who::Door => self.is_screen("door-screen").await,
+        }
+    }
+
+    /// A paired screen, whose display somebody has changed to the walk's.
+    async fn is_screen(&self, name: &str) {
+        let (id, browser) = self.house.screen(name).unwrap();
+        let secret = browser.kept(screens::COOKIE).unwrap();
+        self.tab.keep(screens::COOKIE, secret).await;
+        self.tab.keep("screen_shown", &id.to_string()).await;
     }
 
     pub(super) fn say(
@@ -100,8 +119,7 @@ impl Walk {
 
     /// What keeps people out of the page.
     pub(super) async fn axe(&mut self, page: &Shown) {
-        let answer = self.tab.run_later(AXE, vec![json!(REVIEWED)]).await;
-        let judged: Judged = serde_json::from_value(answer).unwrap();
+        let judged = judged(&self.tab).await;
         self.reviewed.extend(judged.reviewed);
         self.say(page, 360, judged.found);
     }
@@ -143,6 +161,34 @@ impl Walk {
         assert!(self.found.is_empty(), "{}", self.found.join("\n"));
         let all: BTreeSet<usize> = (0..REVIEWED.len()).collect();
         assert_eq!(self.reviewed, all, "reviewed, and nowhere met");
+    }
+}
+
+async fn judged(tab: &Tab) -> Judged {
+    let answer = tab.run_later(AXE, vec![json!(REVIEWED)]).await;
+    serde_json::from_value(answer).unwrap()
+}
+
+/// Puts a tab into Safelight, and lets [`hold_fit`] judge what it shows.
+pub(super) async fn in_safelight(tab: &Tab) {
+    tab.run_first(&tools::axe()).await;
+    tab.keep("display", "safelight").await;
+    tab.keep("safelight", "warned").await;
+}
+
+/// What came about in a tab keeps nobody out, and lights up in nothing but red, at its
+/// own width and on the largest screen.
+pub(super) async fn hold_fit(tab: &Tab, what: &str) {
+    let size = "return [innerWidth, innerHeight, document.documentElement.scrollHeight]";
+    let size = tab.run(size, vec![]).await;
+    let [own, height, all]: [u32; 3] = serde_json::from_value(size).unwrap();
+    // All of it at once: nothing scrolls under what stays at the top of the window.
+    tab.size(own, all).await;
+    assert_eq!(judged(tab).await.found, Vec::<String>::new(), "{what}");
+    for width in [1920, own] {
+        tab.size(width, height).await;
+        let lit = not_red(&tab.whole_picture().await);
+        assert_eq!(lit, None, "{what} at {width}");
     }
 }
 

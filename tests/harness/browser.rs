@@ -77,6 +77,12 @@ impl Browser {
         }
     }
 
+    /// What it keeps in the cookie of this name.
+    pub(crate) fn kept(&self, name: &str) -> Option<&str> {
+        let found = self.cookies.iter().find(|(other, _)| other == name);
+        found.map(|(_, value)| value.as_str())
+    }
+
     /// Sends a request as it is.
     pub(crate) async fn send(&mut self, request: Request<Body>) -> Answer {
         let method = request.method().clone();

@@ -85,7 +85,7 @@ fn a_tray_more_brings_the_whole_bench() {
         reader.opening().await;
         let third = add_tray(&room.stage, &room.bench, "Third developer").await;
         let change = reader.until("change").await;
-        assert_eq!(change.parts(), ["board-bench"]);
+        assert_eq!(change.parts(), ["board-glance", "board-bench"]);
         let bench = change.part("board-bench");
         assert!(bench.contains(&format!("id=\"tray-{third}\"")), "{bench}");
     });

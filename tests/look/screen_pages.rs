@@ -1,6 +1,7 @@
 //! Screens that are nobody's, and where a steward keeps them, with invented data.
 
 use askama::Template;
+use wetside::screens::rows::{WallLine, in_rows};
 use wetside::screens::views::{
     CodePage, ComeOrGoPage, DonePage, DoorForm, DoorPage, FlagAtDoorPage, FlagTrayForm,
     FlagTrayPage, NameForm, NoteAtDoorForm, NoteAtDoorPage, PairForm, PinPage, ScreenPage,
@@ -74,7 +75,7 @@ fn wall_of(shell: Shell, lines: usize, notices: &[&str]) -> String {
         zone: "Europe/Berlin".to_owned(),
         as_of: moment("17:02 Thu"),
         notices: notices.iter().map(|one| (*one).to_owned()).collect(),
-        rows: WallPage::in_rows(all),
+        rows: in_rows(&all),
         here: here(),
     };
     page.render().unwrap()
@@ -280,19 +281,30 @@ fn pin(shell: Shell) -> String {
 
 #[test]
 fn lines_share_a_row_of_no_more_than_four_trays() {
-    let lines = |counts: &[usize]| {
+    // How many trays of each line stand in each row.
+    let rows = |counts: &[usize]| {
         let line = |count: &usize| {
             let mut line = full_line();
-            line.trays.truncate(*count);
+            line.trays = line.trays.into_iter().cycle().take(*count).collect();
             line
         };
-        let rows = WallPage::in_rows(counts.iter().map(line).collect());
-        let of_row = |row: Vec<_>| row.len();
-        rows.into_iter().map(of_row).collect::<Vec<_>>()
+        let lines: Vec<_> = counts.iter().map(line).collect();
+        let of_row = |row: Vec<WallLine>| row.iter().map(|part| part.line.trays.len()).collect();
+        in_rows(&lines)
+            .into_iter()
+            .map(of_row)
+            .collect::<Vec<Vec<_>>>()
     };
-    assert_eq!(lines(&[]), Vec::<usize>::new());
-    assert_eq!(lines(&[3, 1, 2]), [2, 1]);
-    assert_eq!(lines(&[2, 3, 1]), [1, 2]);
-    assert_eq!(lines(&[5, 1]), [1, 1]);
-    assert_eq!(lines(&[0, 3, 1]), [2, 1]);
+    assert_eq!(rows(&[]), Vec::<Vec<usize>>::new());
+    assert_eq!(rows(&[3, 1, 2]), [vec![3, 1], vec![2]]);
+    assert_eq!(rows(&[2, 3, 1]), [vec![2], vec![3, 1]]);
+    assert_eq!(rows(&[0, 3, 1]), [vec![0, 3], vec![1]]);
+    // A line that is longer than a row goes on in the next one.
+    assert_eq!(rows(&[5, 1]), [vec![4], vec![1, 1]]);
+    assert_eq!(rows(&[6, 3]), [vec![4], vec![2], vec![3]]);
+    // Twelve trays have room, however they are shared out.
+    assert_eq!(rows(&[6, 6]), [vec![4], vec![2, 2], vec![4]]);
+    assert_eq!(rows(&[3, 3, 3, 3]), [vec![3, 1], vec![2, 2], vec![1, 3]]);
+    assert_eq!(rows(&[12]), [vec![4], vec![4], vec![4]]);
+    assert_eq!(rows(&[4, 4, 4, 1]).len(), 4);
 }

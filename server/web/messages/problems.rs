@@ -388,6 +388,7 @@ fn minutes_in_words(minutes: i64) -> String {
         (0, 1) => "1 minute".to_owned(),
         (0, minutes) => format!("{minutes} minutes"),
         (1, 0) => "1 hour".to_owned(),
+        (hours, 0) if hours > 48 && hours % 24 == 0 => format!("{} days", hours / 24),
         (hours, 0) => format!("{hours} hours"),
         (hours, minutes) => format!("{hours} h {minutes} min"),
     }
