@@ -149,7 +149,12 @@ impl Ground {
             head: self.head,
             at: self.now,
             good_until,
-            etag: etag(&self.head, variant, good_until),
+            etag: etag(
+                &self.head,
+                variant.role.as_str(),
+                variant.display,
+                good_until,
+            ),
             page: Bytes::from(page),
             view,
             zone,
@@ -266,11 +271,13 @@ pub(super) fn event_id(head: &Head) -> String {
     format!("{}.{}", head.seq, HEXLOWER.encode(&head.hash[..4]))
 }
 
-fn etag(head: &Head, variant: &Variant, good_until: OffsetDateTime) -> String {
+/// Names a page that is kept: the build, the entry, who sees it, the display and the
+/// next change.
+#[must_use]
+pub fn etag(head: &Head, seen_by: &str, display: Display, good_until: OffsetDateTime) -> String {
     let head = HEXLOWER.encode(&head.hash[..8]);
-    let (role, display) = (variant.role.as_str(), variant.display.name());
-    let until = micros(good_until);
-    format!("\"{BUILD}-{head}-{role}-{display}-{until}\"")
+    let (display, until) = (display.name(), micros(good_until));
+    format!("\"{BUILD}-{head}-{seen_by}-{display}-{until}\"")
 }
 
 fn changes_at(judgement: &Judgement) -> Option<OffsetDateTime> {

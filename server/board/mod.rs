@@ -24,8 +24,9 @@ use crate::router::Pages;
 
 pub use api::api;
 pub use cache::{Boards, look, watch};
-pub use draw::{Drawn, Ground, Variant};
+pub use draw::{Drawn, Ground, Variant, etag};
 pub use figures::{Figures, figures, life_ends, life_rule, life_used_ppb, ppb, rules, shape};
+pub use page::is_known;
 pub use state::{BenchNow, BottleNow, LineNow, TrayNow, bench_now, lines_now, tray_now};
 
 /// The board's page, and what keeps it up to date.

@@ -28,11 +28,16 @@ async fn board(
 ) -> Result<Response> {
     let variant = Variant::of(permit.membership(), display);
     let drawn = draw::board(&app, &variant).await?;
-    let is_known = headers.get(IF_NONE_MATCH).is_some_and(|tags| {
+    Ok(answer(&drawn, is_known(&headers, &drawn.etag)))
+}
+
+/// Whether the browser has the page of this tag already.
+#[must_use]
+pub fn is_known(headers: &HeaderMap, etag: &str) -> bool {
+    headers.get(IF_NONE_MATCH).is_some_and(|tags| {
         let tags = tags.to_str().unwrap_or_default();
-        tags.split(',').any(|tag| tag.trim() == drawn.etag)
-    });
-    Ok(answer(&drawn, is_known))
+        tags.split(',').any(|tag| tag.trim() == etag)
+    })
 }
 
 fn answer(drawn: &Drawn, is_known: bool) -> Response {

@@ -20,7 +20,7 @@ use crate::screens::actions::{
 use crate::screens::member_number;
 use crate::web::shell::Display;
 
-/// Pairs the room's screens; one of them lasted a day.
+/// Pairs the room's screens; one of them ends at once, and one gets another name.
 pub(super) async fn pair_all(stage: &mut Stage) -> Result<()> {
     pair_one(stage, DeviceKind::Board, "Wall by the sinks").await?;
     let screen_id = pair_one(stage, DeviceKind::Door, "Door").await?;
@@ -78,8 +78,8 @@ async fn set_drawn(stage: &mut Stage, who: Who, password: &str) -> Result<String
 /// Random digits that may be chosen.
 fn drawn() -> Result<String> {
     loop {
-        let number = u64::from_be_bytes(random::<8>()?) % 10_u64.pow(6);
-        let digits = format!("{number:0width$}", width = DIGITS);
+        let digits = random::<DIGITS>()?.map(|byte| char::from(b'0' + byte % 10));
+        let digits = String::from_iter(digits);
         if Pin::choose(&digits).is_ok() {
             return Ok(digits);
         }

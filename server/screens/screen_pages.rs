@@ -2,13 +2,14 @@
 
 use axum::body::Body;
 use axum::extract::State;
-use axum::http::header::{CONTENT_TYPE, ETAG, IF_NONE_MATCH};
+use axum::http::header::{CONTENT_TYPE, ETAG};
 use axum::http::{HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Response};
 
 use super::views::CodePage;
 use super::wall::{self, Kept};
 use crate::app::App;
+use crate::board;
 use crate::error::Result;
 use crate::identity::Client;
 use crate::identity::devices::{self, Device, Pairing, screen_cookie, screen_secret};
@@ -62,10 +63,7 @@ async fn show(app: &App, device: &Device, frame: &Frame, headers: &HeaderMap) ->
         false => frame.display(),
     };
     let kept = wall::kept(app, device.room(), device.kind(), display).await?;
-    let tags = headers
-        .get(IF_NONE_MATCH)
-        .and_then(|tags| tags.to_str().ok());
-    if tags == Some(kept.etag.as_str()) {
+    if board::is_known(headers, &kept.etag) {
         return Ok((StatusCode::NOT_MODIFIED, [(ETAG, kept.etag)]).into_response());
     }
     let mut response = whole(kept);

@@ -11,7 +11,6 @@ use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use askama::Template;
 use axum::body::Bytes;
-use data_encoding::HEXLOWER;
 use time::OffsetDateTime;
 use uuid::Uuid;
 
@@ -20,12 +19,11 @@ use super::views::{DoorPage, TrayAtDoor, WallPage};
 use crate::app::App;
 use crate::arrivals::views::WhoIsHere;
 use crate::bench::Step;
-use crate::board::Ground;
-use crate::clock::micros;
+use crate::board::{self, Ground};
 use crate::database::Scope;
 use crate::error::{Error, Result};
 use crate::identity::devices::{DeviceKind, DeviceRoom};
-use crate::logbook::{self, Head};
+use crate::logbook;
 use crate::web::around;
 use crate::web::dates::Zone;
 use crate::web::drawing::VerdictWord;
@@ -101,18 +99,12 @@ pub async fn kept(
     let good_until = ground.good_until();
     let kept = Kept {
         body: Bytes::from(page),
-        etag: etag(&ground.head, variant, good_until),
+        etag: board::etag(&ground.head, kind.as_str(), display, good_until),
         seq: ground.head.seq,
         good_until,
     };
     app.walls().keep(variant, kept.clone());
     Ok(kept)
-}
-
-fn etag(head: &Head, (_, kind, display): Variant, good_until: OffsetDateTime) -> String {
-    let head = HEXLOWER.encode(&head.hash[..8]);
-    let (kind, display) = (kind.as_str(), display.name());
-    format!("\"{BUILD}-{head}-{kind}-{display}-{}\"", micros(good_until))
 }
 
 /// The frame of a screen's page: its room, and nobody.

@@ -172,7 +172,7 @@ async fn fill(stage: &Stage, bench: &Bench, on_it: &mut Vec<(Uuid, Uuid)>, trays
         };
         let set = set_tray(app, &permit.unwrap(), new_key(), new).await;
         let tray = set.unwrap().id("tray").unwrap();
-        if place % 2 == 0 {
+        if place.is_multiple_of(2) {
             pour(stage, bench, tray).await;
         }
         on_it.push((line, tray));

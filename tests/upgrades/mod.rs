@@ -1,6 +1,7 @@
 //! Databases as earlier programs left them: each is brought up to date and its
-//! books verify. `NNNN.sql` is a demo room as the program of that migration made
-//! it, written out with `pg_dump --inserts --no-owner --no-privileges`.
+//! books verify. `NNNN.sql` is a room as the program of that migration made it, a demo
+//! or the book of these tests, written out with `pg_dump --inserts --no-owner
+//! --no-privileges`.
 
 use wetside::kinds::KINDS;
 use wetside::logbook::vault::Vault;
@@ -11,6 +12,7 @@ use crate::harness::{bare, on_runtime};
 const DUMPS: &[(&str, &str)] = &[
     ("0001", include_str!("0001.sql")),
     ("0007", include_str!("0007.sql")),
+    ("0011", include_str!("0011.sql")),
 ];
 
 #[test]
