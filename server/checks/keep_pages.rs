@@ -95,14 +95,8 @@ async fn set_as_typed(
     (ground, old): (&Ground, Option<&RoomCheck>),
     form: &CheckForm,
 ) -> Result<Done> {
-    let new = read_check(form, old, ground.settings.numbers());
-    set_check(
-        app,
-        permit,
-        read_key(&form.key)?,
-        new.map_err(Error::Invalid)?,
-    )
-    .await
+    let new = read_check(form, old, ground.settings.numbers()).map_err(Error::Invalid)?;
+    set_check(app, permit, read_key(&form.key)?, new).await
 }
 
 async fn add(
