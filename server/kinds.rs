@@ -57,6 +57,7 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<inductions::InductionConfirmed>(),
     Kind::of::<inductions::InductionWithdrawn>(),
     Kind::of::<arrivals::Arrived>(),
+    Kind::of::<arrivals::LeavingExpected>(),
     Kind::of::<arrivals::Left>(),
     Kind::of::<arrivals::NotConfirmedLeft>(),
     Kind::of::<screens::ScreenPaired>(),

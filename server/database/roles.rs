@@ -51,6 +51,7 @@ pub const GRANTS: &[(&str, &str)] = &[
     ("induction_told", "select, insert"),
     ("supplement_told", "select, insert"),
     ("presence", "select, insert, update"),
+    ("expected_told", "select, insert"),
     ("screen", "select, insert, update"),
     ("pairing", "select, insert, update, delete"),
     ("pin", "select, insert, update, delete"),

@@ -3,7 +3,7 @@
 use askama::Template;
 use serde::Deserialize;
 
-use crate::arrivals::views::WhoIsHere;
+use crate::arrivals::views::{AsksUntil, UntilForm, WhoIsHere};
 use crate::board::views::LineOnBoard;
 use crate::web::dates::Moment;
 use crate::web::drawing::VerdictWord;
@@ -111,6 +111,9 @@ pub struct DoorForm {
     pub number: String,
     /// The PIN.
     pub pin: String,
+    /// Until when, for who comes into an empty room.
+    #[serde(flatten)]
+    pub stay: UntilForm,
 }
 
 impl std::fmt::Debug for DoorForm {
@@ -131,6 +134,8 @@ pub struct ComeOrGoPage {
     pub form: DoorForm,
     /// What to mend.
     pub problems: Problems,
+    /// Asks until when they stay who come into an empty room.
+    pub asks: Option<AsksUntil>,
     /// The trays that stand open, for those who leave.
     pub open: Vec<String>,
 }

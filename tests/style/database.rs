@@ -234,6 +234,12 @@ async fn fill(house: &House, db: &mut PgConnection) {
             where room_id = '{room}'"
         ),
         format!(
+            "insert into expected_told (room_id, presence_id, expected_at, person_id, told_at)
+            select room_id, id, over_at, person_id, arrived_at
+            from presence
+            where room_id = '{room}'"
+        ),
+        format!(
             "insert into pin (room_id, person_id, hash, set_at)
             values ('{room}', '{person}', '-', '2026-11-25 12:00 UTC')"
         ),

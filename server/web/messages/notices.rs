@@ -46,6 +46,10 @@ fn known(notice: &Notice) -> String {
             people,
             ..
         } => super::inductions::supplement_due(name, topic, *people),
+        Notice::StillThere { expected } => super::arrivals::still_there(expected),
+        Notice::NothingHeardOf { name, expected } => {
+            super::arrivals::nothing_heard_of(name, expected)
+        }
         Notice::NoteCorrected {
             note, by, reason, ..
         } => super::sheets::told(&format!("{by} set your note of entry {note} right"), reason),
@@ -102,6 +106,8 @@ pub fn link(told: &Told) -> Option<String> {
             Some(format!("/inductions/people/{person}"))
         }
         Told::Known(Notice::SupplementDue { product, .. }) => Some(format!("/products/{product}")),
+        Told::Known(Notice::StillThere { .. }) => Some("/arrive".to_owned()),
+        Told::Known(Notice::NothingHeardOf { .. }) => Some("/present".to_owned()),
         Told::Known(Notice::NoteCorrected { corrected, .. }) => {
             Some(format!("/sheets/{corrected}"))
         }
