@@ -45,6 +45,7 @@ async fn stays_until(stage: &Stage, person: &Person, at: OffsetDateTime) -> Resu
 async fn told(stage: &Stage, person: &Person) -> Vec<String> {
     let page = Visitor::of(stage, person).await.open("/notices").await;
     let all = page.page().all(".events li p").into_iter();
+    let all = all.map(|said| said.trim_start_matches("new ").to_owned());
     all.filter(|said| said.contains("would leave at")).collect()
 }
 

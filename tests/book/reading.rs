@@ -245,11 +245,12 @@ async fn only_stewards_look_for_somebody_else() {
         .page(library.as_member(), by(library.member), None)
         .await
         .unwrap();
-    // Notes and what became of them, a PIN, two times of being there, then two
-    // handovers with their ends.
+    // Notes and what became of them, inductions, a PIN, two times of being there, then
+    // two handovers with their ends.
     let wanted = "handed_over handover_opened handover_withdrawn handover_opened \
-        not_confirmed_left arrived left leaving_expected arrived pin_removed pin_set film_noted \
-        note_undone noted noted joined";
+        not_confirmed_left arrived left leaving_expected arrived pin_removed pin_set \
+        induction_withdrawn inducted induction_confirmed inducted film_noted note_undone noted \
+        noted joined";
     assert_eq!(kinds_of(&own).join(" "), wanted);
     let asked = library
         .page(library.as_steward(), by(library.member), None)
