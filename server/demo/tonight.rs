@@ -124,6 +124,7 @@ fn plan(stage: &Stage, draw: &mut Draw) -> Vec<(i64, Thing)> {
         (210, Thing::HandsBack),
         (180, Thing::TimesEmergence(107)),
         (150, Thing::FindsLiquid),
+        (300, Thing::Stays(CASIMIR)),
         (128, Thing::Stays(CASIMIR)),
         (120, Thing::IsCorrected),
         (100, Thing::Invites),
