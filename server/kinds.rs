@@ -67,6 +67,7 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<air::AiringEnded>(),
     Kind::of::<air::Aired>(),
     Kind::of::<arrivals::Arrived>(),
+    Kind::of::<arrivals::LeavingExpected>(),
     Kind::of::<arrivals::Left>(),
     Kind::of::<arrivals::NotConfirmedLeft>(),
     Kind::of::<screens::ScreenPaired>(),

@@ -59,6 +59,7 @@ pub const GRANTS: &[(&str, &str)] = &[
     ("exhaust_waiver", "select, insert, update"),
     ("airing", "select, insert, update"),
     ("presence", "select, insert, update"),
+    ("expected_told", "select, insert"),
     ("screen", "select, insert, update"),
     ("pairing", "select, insert, update, delete"),
     ("pin", "select, insert, update, delete"),

@@ -354,7 +354,10 @@ async fn fan_off(stage: &Stage) -> Uuid {
 async fn present(stage: &Stage, person: &Person) -> Uuid {
     let permit = stage.permit::<Arrive>(person).await;
     let app = &stage.installation.app;
-    let done = arrive(app, &permit.unwrap(), new_key()).await.unwrap();
+    let until_us = stage.an_hour().await;
+    let done = arrive(app, &permit.unwrap(), new_key(), until_us)
+        .await
+        .unwrap();
     done.id("presence").unwrap()
 }
 

@@ -3,7 +3,7 @@
 //! and on again, the room handed over.
 
 use uuid::Uuid;
-use wetside::arrivals::{Arrived, Left, NotConfirmedLeft};
+use wetside::arrivals::{Arrived, Expected, LeavingExpected, Left, NotConfirmedLeft};
 use wetside::bench::{
     BottleSet, FinishingSet, LineSet, SpaceSet, Step, TraySet, WashEmptied, WashJoined,
 };
@@ -25,7 +25,7 @@ use super::the_room;
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 103;
+pub(crate) const ENTRIES: i64 = 104;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -196,17 +196,24 @@ async fn screens(book: &mut Book<'_>, person_id: Uuid) -> Result<()> {
     Ok(())
 }
 
-/// Somebody came and left, and came and forgot to; the steward is there.
+/// Somebody came alone, stayed longer and left, and came and forgot to; the steward is there.
 async fn presences(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let steward = steward(book).await?;
     for is_confirmed in [true, false] {
         let arrived = Arrived {
             supervisor_id: (!is_confirmed).then_some(steward),
+            expected: is_confirmed.then(|| expected(book, 1)),
             ..arrived(book, printer)
         };
         book.append(&arrived).await?;
         let (presence_id, person_id) = (arrived.presence_id, printer);
         if is_confirmed {
+            let stays = LeavingExpected {
+                presence_id,
+                person_id,
+                expected: expected(book, 2),
+            };
+            book.append(&stays).await?;
             let left = Left {
                 presence_id,
                 person_id,
@@ -234,6 +241,14 @@ fn arrived(book: &mut Book<'_>, person_id: Uuid) -> Arrived {
         // Long after every night of the tests.
         over_at_us: micros(book.now()) + 1_000 * 86_400_000_000,
         supervisor_id: None,
+        expected: None,
+    }
+}
+
+fn expected(book: &Book<'_>, hours: i64) -> Expected {
+    Expected {
+        at_us: micros(book.now()) + hours * 3_600_000_000,
+        clock: format!("{}:00", 13 + hours),
     }
 }
 

@@ -288,6 +288,9 @@ async fn what_else(made: &Made, db: &mut PgConnection) {
         (1, "topic where version > 1"),
         // One who is not inducted came in, and was supervised.
         (1, "presence where supervisor_id is not null"),
+        // Whoever came into an empty room said until when, and one stayed longer.
+        (20, "presence where expected_at is not null"),
+        (1, "entry where kind = 'leaving_expected'"),
         // A supplement that is overdue, of which stewards were told.
         (1, "supplement_told"),
         (

@@ -187,9 +187,14 @@ fn a_steward_lets_somebody_in_and_answers_for_them() {
         assert!(roll.page().main().contains(&supervised));
         let board = visitor.open("/board").await;
         let here = board.page().first("#present li").unwrap();
-        assert_eq!(here, format!("{} since 13:00, {supervised}", member.name));
+        let alone = "alone, expected until 15:00";
+        let wanted = format!("{} since 13:00, {supervised}, {alone}", member.name);
+        assert_eq!(here, wanted);
         let book = visitor.open("/book").await;
-        let said = format!("{} arrived, {supervised}.", member.name);
+        let said = format!(
+            "{} arrived, {supervised}, expected until 15:00.",
+            member.name
+        );
         assert_eq!(book.page().all(".ledger-said")[0], said);
         // Nobody answers for themself, and nobody is there twice.
         let twice = stage.lets_in(member).await;

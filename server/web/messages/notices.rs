@@ -48,6 +48,10 @@ fn known(notice: &Notice) -> String {
         } => super::inductions::supplement_due(name, topic, *people),
         Notice::RoomCheckDue { name, due_on, .. } => super::checks::told_overdue(name, due_on),
         Notice::RoomCheckFailed { name, remark, .. } => super::checks::told_failed(name, remark),
+        Notice::StillThere { expected } => super::arrivals::still_there(expected),
+        Notice::NothingHeardOf { name, expected } => {
+            super::arrivals::nothing_heard_of(name, expected)
+        }
         Notice::NoteCorrected {
             note, by, reason, ..
         } => super::sheets::told(&format!("{by} set your note of entry {note} right"), reason),
@@ -107,6 +111,8 @@ pub fn link(told: &Told) -> Option<String> {
         Told::Known(Notice::RoomCheckDue { check, .. } | Notice::RoomCheckFailed { check, .. }) => {
             Some(format!("/checks/{check}"))
         }
+        Told::Known(Notice::StillThere { .. }) => Some("/arrive".to_owned()),
+        Told::Known(Notice::NothingHeardOf { .. }) => Some("/present".to_owned()),
         Told::Known(Notice::NoteCorrected { corrected, .. }) => {
             Some(format!("/sheets/{corrected}"))
         }
