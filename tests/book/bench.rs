@@ -67,15 +67,7 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     };
     book.append(&undone).await?;
     let gone = &mixes[1];
-    let discarded = Discarded {
-        mix_id: gone.mix_id,
-        stand: gone.stand,
-        volume_ul: gone.charged_ul,
-        destination: "collected".to_owned(),
-        container: "Grey drum".to_owned(),
-        why: Why::Spent,
-    };
-    book.append(&discarded).await?;
+    book.append(&discarded(gone)).await?;
     super::mixes::write(book, printer, &mixes[0], gone).await?;
     from_stock(book, line.id).await?;
     furnish(book, line.id, first.paper_class_id).await?;
@@ -88,6 +80,17 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     screens(book, printer).await?;
     presences(book, printer).await?;
     handovers(book, printer).await
+}
+
+fn discarded(gone: &Mixed) -> Discarded {
+    Discarded {
+        mix_id: gone.mix_id,
+        stand: gone.stand,
+        volume_ul: gone.charged_ul,
+        destination: "collected".to_owned(),
+        container: "Grey drum".to_owned(),
+        why: Why::Spent,
+    }
 }
 
 /// Stock solution, and a mix that was drawn from it.
