@@ -70,11 +70,11 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     book.append(&discarded(gone)).await?;
     super::mixes::write(book, printer, &mixes[0], gone).await?;
     from_stock(book, line.id).await?;
-    furnish(book, line.id, first.paper_class_id).await?;
+    let space = furnish(book, line.id, first.paper_class_id).await?;
     ingredients(book, mixes[0].product_id).await?;
     the_room::checks(book).await?;
     the_room::lamps(book, first.paper_class_id).await?;
-    the_room::air(book).await?;
+    the_room::air(book, space).await?;
     super::inductions::write(book, printer).await?;
     the_room::outages(book).await?;
     screens(book, printer).await?;
@@ -117,8 +117,8 @@ async fn from_stock(book: &mut Book<'_>, line_id: Uuid) -> Result<()> {
     Ok(())
 }
 
-/// What stands around the trays, and prints in the wash.
-async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Result<()> {
+/// What stands around the trays, and prints in the wash; the space that it has.
+async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Result<Uuid> {
     let space = SpaceSet {
         id: book.new_id(),
         name: "Cellar".to_owned(),
@@ -154,7 +154,7 @@ async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Re
     book.append(&joined).await?;
     book.append(&WashEmptied { line_id }).await?;
     book.append(&joined).await?;
-    Ok(())
+    Ok(space.id)
 }
 
 /// What the sheet of a product lists.
