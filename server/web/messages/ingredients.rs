@@ -70,9 +70,9 @@ pub fn shared(concern: Concern, products: &[&str]) -> String {
         Concern::Oxidising => {
             format!("Feeds a fire: {names}. Away from heat and from all that burns.")
         }
-        Concern::UnknownComposition => format!(
-            "Nobody has said all that is in these: {names}. Treat them as hazardous in every way."
-        ),
+        Concern::UnknownComposition => {
+            format!("Contents not fully known: {names}. Treat as hazardous in every way.")
+        }
     }
 }
 
