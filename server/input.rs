@@ -63,6 +63,18 @@ pub fn remark(text: &str) -> Result<String, Problem> {
     }
 }
 
+/// Words of a few lines that must be there.
+///
+/// # Errors
+/// None at all, or too long.
+pub fn needed_remark(text: &str) -> Result<String, Problem> {
+    let remark = remark(text)?;
+    match remark.is_empty() {
+        true => Err(Problem::Missing),
+        false => Ok(remark),
+    }
+}
+
 /// Bounds of a number, and how people read them.
 #[derive(Clone, Copy, Debug)]
 pub struct Bounds {

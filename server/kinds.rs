@@ -2,8 +2,8 @@
 
 use crate::logbook::Kind;
 use crate::{
-    arrivals, bench, handover, lamps, members, mixes, outages, papers, products, rooms, screens,
-    sheets,
+    air, arrivals, bench, checks, handover, inductions, lamps, members, mixes, outages, papers,
+    products, rooms, screens, sheets, topics,
 };
 
 /// The table of kinds.
@@ -52,7 +52,22 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<lamps::LampSet>(),
     Kind::of::<lamps::FogTested>(),
     Kind::of::<lamps::FogTestTakenBack>(),
+    Kind::of::<topics::TopicSet>(),
+    Kind::of::<inductions::Inducted>(),
+    Kind::of::<inductions::InductionConfirmed>(),
+    Kind::of::<inductions::InductionWithdrawn>(),
+    Kind::of::<checks::RoomCheckSet>(),
+    Kind::of::<checks::RoomChecked>(),
+    Kind::of::<checks::RoomCheckTakenBack>(),
+    Kind::of::<air::AirSet>(),
+    Kind::of::<air::FlowMeasured>(),
+    Kind::of::<air::FlowTakenBack>(),
+    Kind::of::<air::ExhaustWaiverSet>(),
+    Kind::of::<air::AiringBegan>(),
+    Kind::of::<air::AiringEnded>(),
+    Kind::of::<air::Aired>(),
     Kind::of::<arrivals::Arrived>(),
+    Kind::of::<arrivals::LeavingExpected>(),
     Kind::of::<arrivals::Left>(),
     Kind::of::<arrivals::NotConfirmedLeft>(),
     Kind::of::<screens::ScreenPaired>(),

@@ -3,6 +3,8 @@
 
 /// The public address: the only source of links, cookies and hosts.
 pub mod address;
+/// Room air: what is known, measured and aired, and what may start there.
+pub mod air;
 /// The second skin: the same actions as JSON.
 pub mod api;
 /// What every request shares.
@@ -17,6 +19,8 @@ pub mod bench_sheet;
 pub mod board;
 /// The book's pages: entries, filters, checkpoints, the book as a file.
 pub mod book;
+/// What a room looks at on a schedule.
+pub mod checks;
 /// The time, injected.
 pub mod clock;
 /// What the program does on the command line.
@@ -35,6 +39,8 @@ pub mod error;
 pub mod handover;
 /// Who somebody is, and what that lets them do.
 pub mod identity;
+/// Who was told what, by whom, and until when that holds.
+pub mod inductions;
 /// Rules for values that both skins read.
 pub mod input;
 /// What the program does by itself.
@@ -76,6 +82,8 @@ pub mod screens;
 pub mod sheets;
 /// What a new room starts with.
 pub mod starters;
+/// What people must know before they touch chemistry.
+pub mod topics;
 /// Trays, one by one.
 pub mod trays;
 /// What all pages share.

@@ -1,6 +1,7 @@
 //! What can be wrong with what somebody asked, as meanings with their numbers.
 //! The sentences are in `web::messages`.
 
+use crate::darkroom::air::NeedsExhaust;
 use crate::darkroom::incompatibility::Clash;
 use crate::darkroom::joining::JoinRefused;
 use crate::web::numbers::NumberProblem;
@@ -59,6 +60,10 @@ pub enum Problem {
     DilutionTaken,
     /// A hazard or precaution code that no system of codes has.
     NotACode(String),
+    /// Not shaped like a CAS number.
+    NotACas,
+    /// A CAS number whose last digit does not agree with the others.
+    CasMiscopied,
     /// Open must come before close.
     ClosesBeforeOpening,
     /// The long side is shorter than the short side.
@@ -97,6 +102,8 @@ pub enum Problem {
     FreshPastLimit,
     /// The product's dilutions have figures that do not go with this.
     DilutionsDisagree,
+    /// The lower end is above the upper one.
+    LeastAboveMost,
     /// Figures that do not rise from least to most.
     NotRising,
     /// Neither 22 characters of base64url nor a UUID.
@@ -250,13 +257,40 @@ pub enum Problem {
     OnAgainAlready,
     /// It would be over before it began.
     EndsBeforeItBegan,
+    /// It starts with measured exhaust only, and nobody measured any.
+    ExhaustUnmeasured(NeedsExhaust),
+    /// It does not start while power or fan is off.
+    FanStandsStill(NeedsExhaust),
+    /// The record says that no fan takes air out.
+    NoFan,
+    /// A figure that another rule does not take.
+    NotByThisRule,
+    /// The place is being aired already.
+    AiredAlready,
+    /// The airing would be over before it began.
+    BeforeAiringBegan,
     /// Neither a clean step of a fog test nor a fogged one.
     NoStep,
     /// The step that fogged is not longer than the one that stayed clean.
     FoggedBeforeClean,
+    /// What was measured is outside the check's own limit, so it did not pass.
+    OutsideLimit,
+    /// Nothing is measured at this check.
+    NothingMeasured,
 
     /// The person is in the room already.
     HereAlready,
+    /// Topics that whoever comes in must know, and that they were not inducted on.
+    NotInducted {
+        /// The titles of what is missing.
+        missing: Vec<String>,
+        /// Who can give it, by name; empty where nobody is to be named.
+        stewards: Vec<String>,
+    },
+    /// Nobody inducts themself while somebody else could.
+    NotOneself,
+    /// No induction waits for the person's confirmation.
+    NothingToConfirm,
     /// The person has not said that they are in the room.
     NotHere,
     /// Every place of the room is taken.
@@ -266,6 +300,12 @@ pub enum Problem {
     },
     /// That presence has ended.
     LeftAlready,
+    /// Whoever comes in alone says until when.
+    UntilWhen,
+    /// A time to leave that has passed, or that no presence lasts until.
+    NotWhileHere,
+    /// Nobody mixes concentrate here while nobody else is in the room.
+    MixesAlone,
 
     /// No screen shows that code now.
     CodeUnknown,

@@ -20,8 +20,9 @@ use crate::identity::{Permit, Skin};
 use crate::rights::{Right, Row};
 use crate::web::{assets, display, error_pages, guards, health, journal, offline};
 use crate::{
-    api, arrivals, bench, bench_sheet, board, book, emergency, handover, identity, labels, lamps,
-    members, mixes, notices, outages, papers, products, rooms, screens, sheets, trays,
+    air, api, arrivals, bench, bench_sheet, board, book, checks, emergency, handover, identity,
+    inductions, labels, lamps, members, mixes, notices, outages, papers, products, rooms, screens,
+    sheets, topics, trays,
 };
 
 /// A body arrives without a longer pause than this, or is given up.
@@ -190,6 +191,10 @@ pub fn pages() -> Pages {
         .and(notices::pages())
         .and(outages::pages())
         .and(lamps::pages())
+        .and(topics::pages())
+        .and(inductions::pages())
+        .and(checks::pages())
+        .and(air::pages())
         .and(arrivals::pages())
         .and(screens::pages())
         .and(handover::pages())

@@ -7,12 +7,14 @@
 )]
 
 mod access;
+mod air;
 mod api;
 mod arrivals;
 mod bench_day;
 mod bench_sheet;
 mod book;
 mod browser;
+mod checks;
 mod cluster;
 mod darkroom;
 mod demo;
@@ -23,6 +25,7 @@ mod golden;
 mod handover;
 mod harness;
 mod identity;
+mod inductions;
 mod keeping;
 mod labels;
 mod lamps;

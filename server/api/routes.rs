@@ -2,8 +2,8 @@
 
 use super::Route;
 use crate::{
-    arrivals, bench, board, book, handover, lamps, members, mixes, outages, papers, products,
-    rooms, screens, sheets,
+    air, arrivals, bench, board, book, checks, handover, inductions, lamps, members, mixes,
+    outages, papers, products, rooms, screens, sheets, topics,
 };
 
 /// Every route.
@@ -22,6 +22,10 @@ pub fn all() -> Vec<Route> {
         sheets::api(),
         outages::api(),
         lamps::api(),
+        topics::api(),
+        inductions::api(),
+        checks::api(),
+        air::api(),
         arrivals::api(),
         screens::api(),
         handover::api(),

@@ -1,29 +1,40 @@
 //! The pages to arrive and to leave, and the roll of who is there.
 
+use std::collections::BTreeMap;
+
 use axum::extract::{Path, State};
 use axum::response::Response;
 use time::{Duration, OffsetDateTime};
 use uuid::Uuid;
 
-use super::actions;
+use super::actions::{self, NewStay};
+use super::alone::contacts;
 use super::store::{self, Presence};
-use super::views::WhoIsHere;
-use super::views::{ArrivePage, LeavePage, NotConfirmed, OpenTray, PersonHere, RollPage};
+use super::supervised_pages;
+use super::until::{asks, asks_of_who_comes, until_typed};
+use super::views::{
+    ArriveForm, ArrivePage, AsksUntil, LackShown, LeavePage, NotConfirmed, NotYet, OpenTray,
+    PersonHere, RollPage, StayShown, UntilForm, WhoIsHere,
+};
 use crate::app::App;
 use crate::bench::{self, Line, Tray};
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
+use crate::inductions::{self, Lack, Standing};
+use crate::logbook::{Done, Key};
 use crate::mixes::{self, Mix, Storage};
-use crate::problem::Problems;
-use crate::rights::{Arrive, ClosePresence, LookAtBoard, NoteSheets, Right};
+use crate::problem::{Problem, Problems};
+use crate::products::{self, Concern, Product};
+use crate::rights::{Arrive, ClosePresence, Induct, LookAtBoard, NoteSheets, Right, Supervise};
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
-use crate::web::dates::Zone;
+use crate::web::dates::{Moment, Zone};
 use crate::web::desk::{KeyForm, ask, lying_at};
 use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_key, to_mend};
 use crate::web::frame::Frame;
-use crate::web::messages::{arrivals as words, drawing, verdicts};
+use crate::web::messages::inductions::standing;
+use crate::web::messages::{arrivals as words, drawing, ingredients, verdicts};
 use crate::web::shell::{Place, Shell};
 
 /// The roll shows for so long who did not say that they left.
@@ -35,9 +46,11 @@ pub fn pages() -> Pages {
     Pages::new()
         .get("/rooms/{room}/arrive", arrive_form)
         .post("/rooms/{room}/arrive", arrive_send)
+        .post("/rooms/{room}/present/until", until_send)
         .get("/rooms/{room}/leave", leave_form)
         .post("/rooms/{room}/leave", leave_send)
         .get("/rooms/{room}/present", roll)
+        .and(supervised_pages::pages())
         .get("/rooms/{room}/presences/{presence}/close", close_asked)
         .post("/rooms/{room}/presences/{presence}/close", close_send)
 }
@@ -51,6 +64,10 @@ struct Ground {
     present: Vec<Presence>,
     mine: Option<Presence>,
     baths: Baths,
+    cautions: Vec<String>,
+    lacks: Vec<Lack>,
+    stewards: Vec<String>,
+    told: Vec<String>,
     now: OffsetDateTime,
 }
 
@@ -60,16 +77,55 @@ impl Ground {
         app.database()
             .reading(permit.scope(), move |tx| {
                 Box::pin(async move {
+                    let settings = rooms::settings(tx).await?;
+                    let today = settings.time_zone()?.date_value(now);
+                    let mut told = contacts(tx).await?;
+                    told.retain(|contact| contact.person != person);
+                    let baths = baths(tx).await?;
                     Ok(Self {
-                        settings: rooms::settings(tx).await?,
+                        settings,
+                        cautions: cautions(tx, &baths).await?,
+                        told: told.into_iter().map(|contact| contact.name).collect(),
+                        lacks: inductions::lacks(tx, person, &today).await?,
+                        stewards: inductions::stewards(tx).await?,
                         present: store::present(tx, now).await?,
                         mine: store::open_of(tx, person).await?,
-                        baths: baths(tx).await?,
+                        baths,
                         now,
                     })
                 })
             })
             .await
+    }
+
+    /// Whether the reader is there.
+    fn is_here(&self) -> bool {
+        let mine = self.mine.as_ref();
+        mine.is_some_and(|mine| mine.is_there(self.now))
+    }
+
+    /// Since when the reader is there, and until when that holds.
+    fn since(&self, zone: &Zone) -> Option<(Moment, Moment)> {
+        let mine = self.mine.as_ref().filter(|_| self.is_here())?;
+        Some((zone.clock(mine.arrived_at), zone.clock(mine.over_at)))
+    }
+
+    /// Asks a reader who comes into an empty room until when they stay.
+    fn asks(&self, form: &UntilForm) -> Result<Option<AsksUntil>> {
+        let asks = || asks_of_who_comes(form.clone(), &self.settings, self.now);
+        self.present.is_empty().then(asks).transpose()
+    }
+
+    /// Asks a reader who is there, and alone or expected to leave.
+    fn stay(&self, form: &UntilForm, zone: &Zone) -> Option<StayShown> {
+        let mine = self.mine.as_ref().filter(|_| self.is_here())?;
+        let is_alone = self.present.len() == 1;
+        (is_alone || mine.expected_at.is_some()).then(|| StayShown {
+            is_alone,
+            expected: mine.expected_at.map(|at| zone.clock(at)),
+            is_overdue: mine.is_overdue(self.now),
+            asks: asks(form.clone(), (self.now, mine.over_at), zone),
+        })
     }
 }
 
@@ -111,12 +167,20 @@ fn open_of(baths: &Baths, settings: &Settings) -> Vec<OpenTray> {
 /// # Errors
 /// The database's.
 pub async fn cautions_now(tx: &mut RoomTx) -> Result<Vec<String>> {
-    Ok(cautions(&baths(tx).await?))
+    let baths = baths(tx).await?;
+    cautions(tx, &baths).await
 }
 
-/// What each product in the trays asks for, once.
-fn cautions(baths: &Baths) -> Vec<String> {
-    let mut cautions: Vec<String> = Vec::new();
+/// What the products in the trays ask for: by what they have in common first, then the
+/// codes of each, once.
+async fn cautions(tx: &mut RoomTx, baths: &Baths) -> Result<Vec<String>> {
+    let is_there = |product: &Product| {
+        baths
+            .iter()
+            .any(|(_, _, mix)| mix.product_id == Some(product.id))
+    };
+    let products = products::products(tx).await?.into_iter();
+    let mut cautions = shared(&products.filter(is_there).collect::<Vec<_>>());
     for (_, _, mix) in baths {
         let name = verdicts::mix_name(mix.product_name.as_deref());
         let caution = drawing::caution(&name, &mix.hazard_codes);
@@ -124,17 +188,33 @@ fn cautions(baths: &Baths) -> Vec<String> {
             cautions.push(caution);
         }
     }
-    cautions
+    Ok(cautions)
+}
+
+/// What several products ask for alike, by concern.
+fn shared(products: &[Product]) -> Vec<String> {
+    let mut by_concern: BTreeMap<Concern, Vec<&str>> = BTreeMap::new();
+    for product in products {
+        for concern in product.concerns() {
+            by_concern.entry(concern).or_default().push(&product.name);
+        }
+    }
+    let shared = by_concern.into_iter();
+    let shared = shared.map(|(concern, names)| ingredients::shared(concern, &names));
+    shared.collect()
 }
 
 impl WhoIsHere {
     /// Who is there, in words whose times hold on any day.
     #[must_use]
-    pub fn of(present: &[Presence], settings: &Settings, zone: &Zone) -> Self {
+    pub fn of(present: &[Presence], settings: &Settings, zone: &Zone, now: OffsetDateTime) -> Self {
+        let is_alone = present.len() == 1;
         let person = |presence: &Presence| PersonHere {
             id: presence.id.to_string(),
             name: presence.name.clone(),
             since: zone.clock(presence.arrived_at),
+            supervised_by: presence.supervisor.clone(),
+            stays: stays(presence, zone, now, is_alone),
         };
         Self {
             people: present.iter().map(person).collect(),
@@ -143,7 +223,13 @@ impl WhoIsHere {
     }
 }
 
-fn shell<R: Right>(permit: &Permit<R>, frame: &Frame, path: &str) -> Shell {
+/// What is known of when somebody leaves.
+fn stays(presence: &Presence, zone: &Zone, now: OffsetDateTime, is_alone: bool) -> Option<String> {
+    let expected = presence.expected_at.map(|at| zone.clock(at).words);
+    words::stays(expected.as_deref(), presence.is_overdue(now), is_alone)
+}
+
+pub(super) fn shell<R: Right>(permit: &Permit<R>, frame: &Frame, path: &str) -> Shell {
     lying_at(frame.shell_in(permit, Some(Place::Present)), path)
 }
 
@@ -156,27 +242,55 @@ async fn arrive_form(
     permit: Permit<Arrive>,
     frame: Frame,
 ) -> Result<Response> {
-    page(&arrive_page(&app, &permit, &frame, new_key()?, &Problems::default()).await?)
+    let form = ArriveForm {
+        key: new_key()?,
+        ..ArriveForm::default()
+    };
+    page(&arrive_page(&app, &permit, &frame, form, &Problems::default()).await?)
 }
 
 async fn arrive_page(
     app: &App,
     permit: &Permit<Arrive>,
     frame: &Frame,
-    key: String,
+    form: ArriveForm,
     problems: &Problems,
 ) -> Result<ArrivePage> {
     let ground = Ground::read(app, permit).await?;
     let zone = ground.settings.time_zone()?;
-    let mine = ground.mine.filter(|mine| mine.is_there(ground.now));
     Ok(ArrivePage {
         shell: shell(permit, frame, "/arrive"),
-        key,
+        asks: ground.asks(&form.stay)?,
+        stay: ground.stay(&form.stay, &zone),
+        key: form.key,
         problems: in_words(problems, ground.settings.numbers()),
-        here: WhoIsHere::of(&ground.present, &ground.settings, &zone),
-        since: mine.map(|mine| (zone.clock(mine.arrived_at), zone.clock(mine.over_at))),
-        cautions: cautions(&ground.baths),
+        here: WhoIsHere::of(&ground.present, &ground.settings, &zone, ground.now),
+        since: ground.since(&zone),
+        told: ground.told,
+        not_yet: not_yet(permit, ground.lacks, ground.stewards),
+        cautions: ground.cautions,
         may_note: may::<_, NoteSheets>(permit),
+    })
+}
+
+/// What keeps somebody out, where something does.
+fn not_yet(permit: &Permit<Arrive>, lacks: Vec<Lack>, stewards: Vec<String>) -> Option<NotYet> {
+    if lacks.is_empty() {
+        return None;
+    }
+    let is_alone = may::<_, Induct>(permit) && stewards.len() == 1;
+    Some(NotYet {
+        waits: lacks.iter().any(|lack| lack.standing == Standing::Waits),
+        alone: is_alone.then(|| permit.person().id.to_string()),
+        stewards,
+        lacks: lacks
+            .into_iter()
+            .map(|lack| LackShown {
+                topic: lack.topic_id.to_string(),
+                title: lack.title,
+                why: standing(&lack.standing),
+            })
+            .collect(),
     })
 }
 
@@ -184,15 +298,51 @@ async fn arrive_send(
     State(app): State<App>,
     permit: Permit<Arrive>,
     frame: Frame,
-    Form(form): Form<KeyForm>,
+    Form(form): Form<ArriveForm>,
 ) -> Result<Response> {
-    match actions::arrive(&app, &permit, read_key(&form.key)?).await {
+    let key = read_key(&form.key)?;
+    match arrives(&app, &permit, key, &form).await {
         Ok(_) => Ok(on_to(&app, &permit, "/arrive")),
         Err(error) => {
             let problems = to_mend(error)?;
-            mend(&arrive_page(&app, &permit, &frame, form.key, &problems).await?)
+            mend(&arrive_page(&app, &permit, &frame, form, &problems).await?)
         }
     }
+}
+
+async fn arrives(app: &App, permit: &Permit<Arrive>, key: Key, form: &ArriveForm) -> Result<Done> {
+    let until_us = until_typed(app, permit.scope(), &form.stay).await?;
+    actions::arrive(app, permit, key, until_us).await
+}
+
+async fn until_send(
+    State(app): State<App>,
+    permit: Permit<Arrive>,
+    frame: Frame,
+    Form(form): Form<ArriveForm>,
+) -> Result<Response> {
+    let key = read_key(&form.key)?;
+    match stays_until(&app, &permit, key, &form).await {
+        Ok(_) => Ok(on_to(&app, &permit, "/arrive")),
+        Err(error) => {
+            let problems = to_mend(error)?;
+            mend(&arrive_page(&app, &permit, &frame, form, &problems).await?)
+        }
+    }
+}
+
+async fn stays_until(
+    app: &App,
+    permit: &Permit<Arrive>,
+    key: Key,
+    form: &ArriveForm,
+) -> Result<Done> {
+    let until_us = until_typed(app, permit.scope(), &form.stay).await?;
+    let new = NewStay {
+        presence_id: None,
+        until_us: until_us.ok_or_else(|| Error::field("until", Problem::UntilWhen))?,
+    };
+    actions::stay(app, permit, key, new).await
 }
 
 async fn leave_form(
@@ -211,13 +361,17 @@ async fn leave_page(
     problems: &Problems,
 ) -> Result<LeavePage> {
     let ground = Ground::read(app, permit).await?;
-    let is_other = |presence: &Presence| presence.person_id != permit.person().id;
+    let own = permit.person().id;
+    let is_other = |presence: &Presence| presence.person_id != own;
+    let supervised = ground.present.iter();
+    let supervised = supervised.filter(|presence| presence.supervisor_id == Some(own));
     Ok(LeavePage {
         shell: shell(permit, frame, "/leave"),
         key,
         problems: in_words(problems, ground.settings.numbers()),
         is_here: ground.mine.is_some(),
         are_others: ground.present.iter().any(is_other),
+        answers_for: supervised.map(|presence| presence.name.clone()).collect(),
         open: open_of(&ground.baths, &ground.settings),
         may_note: may::<_, NoteSheets>(permit),
     })
@@ -268,10 +422,11 @@ async fn roll_page(app: &App, permit: &Permit<LookAtBoard>, frame: &Frame) -> Re
     Ok(RollPage {
         shell: shell(permit, frame, "/present"),
         as_of: zone.on_paper(now),
-        here: WhoIsHere::of(&present, &settings, &zone),
+        here: WhoIsHere::of(&present, &settings, &zone, now),
         not_confirmed: gone.iter().map(not_confirmed).collect(),
         may_arrive: may::<_, Arrive>(permit),
         may_close: may::<_, ClosePresence>(permit),
+        may_supervise: may::<_, Supervise>(permit),
     })
 }
 

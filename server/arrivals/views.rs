@@ -1,9 +1,10 @@
 //! The pages of who is in the room.
 
 use askama::Template;
+use serde::Deserialize;
 
 use crate::web::dates::Moment;
-use crate::web::fields::Problems;
+use crate::web::fields::{Choice, Problems};
 use crate::web::shell::Shell;
 
 /// Who is there, and how many more may come: a part of the board.
@@ -32,6 +33,80 @@ pub struct PersonHere {
     pub name: String,
     /// Since when.
     pub since: Moment,
+    /// The steward who answers for them, where they are not inducted.
+    pub supervised_by: Option<String>,
+    /// Until when they are expected to stay, where that is known or they are alone.
+    pub stays: Option<String>,
+}
+
+/// Until when somebody stays, as typed.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(default)]
+pub struct UntilForm {
+    /// One of the times offered, in microseconds since 1970, or `typed`.
+    pub until: String,
+    /// Another time of the room's day, as `21:30`.
+    pub time: String,
+}
+
+/// Asks until when somebody stays.
+#[derive(Debug, Clone)]
+pub struct AsksUntil {
+    /// The times offered, and another one.
+    pub choices: Vec<Choice>,
+    /// The one chosen.
+    pub until: String,
+    /// The other one, as typed.
+    pub time: String,
+}
+
+/// What the reader is asked while they are alone, or once they have said until when they
+/// stay.
+#[derive(Debug, Clone)]
+pub struct StayShown {
+    /// Is nobody else there?
+    pub is_alone: bool,
+    /// Until when they stay.
+    pub expected: Option<Moment>,
+    /// Has that passed?
+    pub is_overdue: bool,
+    /// Asks for it, or for a later time.
+    pub asks: AsksUntil,
+}
+
+/// Somebody comes in, as typed.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(default)]
+pub struct ArriveForm {
+    /// Idempotency key.
+    pub key: String,
+    /// Until when, where nobody else is there.
+    #[serde(flatten)]
+    pub stay: UntilForm,
+}
+
+/// Something that the reader must know to come in, and was not told.
+#[derive(Debug, Clone)]
+pub struct LackShown {
+    /// The topic's id, for its text.
+    pub topic: String,
+    /// Its title.
+    pub title: String,
+    /// What their records say of it.
+    pub why: String,
+}
+
+/// What keeps the reader out, and who can help.
+#[derive(Debug, Clone)]
+pub struct NotYet {
+    /// What they lack, by title.
+    pub lacks: Vec<LackShown>,
+    /// Who can induct, by name.
+    pub stewards: Vec<String>,
+    /// Does a record wait for the reader's own confirmation?
+    pub waits: bool,
+    /// The reader's id, where they are the room's only steward.
+    pub alone: Option<String>,
 }
 
 /// A tray that stands open and could stand covered.
@@ -45,7 +120,7 @@ pub struct OpenTray {
     pub mix_id: String,
 }
 
-/// Asks whether one is there, or says that one is. Posts to `/arrive`.
+/// Asks whether one is there, or says that one is. Posts to `/arrive` and `/present/until`.
 #[derive(Debug, Clone, Template)]
 #[template(path = "arrivals/arrive.html")]
 pub struct ArrivePage {
@@ -59,6 +134,14 @@ pub struct ArrivePage {
     pub here: WhoIsHere,
     /// Since when the reader is there, if they are, and until when that holds.
     pub since: Option<(Moment, Moment)>,
+    /// What keeps the reader out, where something does.
+    pub not_yet: Option<NotYet>,
+    /// Asks until when the reader stays, where nobody else is there.
+    pub asks: Option<AsksUntil>,
+    /// What a reader who is there is asked.
+    pub stay: Option<StayShown>,
+    /// Who is told when nothing is heard of the reader, by name and in turn.
+    pub told: Vec<String>,
     /// What stands in the trays asks for, one sentence a product.
     pub cautions: Vec<String>,
     /// May this reader note sheets?
@@ -79,6 +162,8 @@ pub struct LeavePage {
     pub is_here: bool,
     /// Are others there?
     pub are_others: bool,
+    /// For whom the reader answers, by name.
+    pub answers_for: Vec<String>,
     /// Trays that stand open.
     pub open: Vec<OpenTray>,
     /// May this reader note sheets, and cover trays?
@@ -112,4 +197,35 @@ pub struct RollPage {
     pub may_arrive: bool,
     /// May this reader end a presence for somebody?
     pub may_close: bool,
+    /// May this reader let somebody in, supervised?
+    pub may_supervise: bool,
+}
+
+/// Whom to let in, as chosen.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(default)]
+pub struct SupervisedForm {
+    /// Idempotency key.
+    pub key: String,
+    /// The person's id.
+    pub person: String,
+    /// Until when, where nobody else is there.
+    #[serde(flatten)]
+    pub stay: UntilForm,
+}
+
+/// Asks whom to let in, supervised by the reader. Posts to `/present/supervised`.
+#[derive(Debug, Clone, Template)]
+#[template(path = "arrivals/supervised.html")]
+pub struct SupervisedPage {
+    /// The frame.
+    pub shell: Shell,
+    /// Who may be let in: members who are not there, with what they lack.
+    pub people: Vec<Choice>,
+    /// Asks until when they stay, where nobody else is there.
+    pub asks: Option<AsksUntil>,
+    /// As chosen.
+    pub form: SupervisedForm,
+    /// What to mend.
+    pub problems: Problems,
 }

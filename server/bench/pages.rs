@@ -24,7 +24,7 @@ use crate::web::fields::Choice;
 use crate::web::forms::{Form, in_words, mend, new_key, page, read_key, see_other, to_mend};
 use crate::web::frame::Frame;
 use crate::web::messages::desk as words;
-use crate::web::messages::lines::{NO_SPACE, step_shown};
+use crate::web::messages::lines::step_shown;
 use crate::web::shell::{Place, Shell};
 
 const BENCH: &str = "/rooms/{room}/bench";
@@ -83,19 +83,9 @@ impl Ground {
         spaces.find(|space| Some(space.id) == line.space_id)
     }
 
-    /// What a line may be put in: nothing where the room is one space. What it
-    /// stands in is offered, used or not.
+    /// What a line may be put in.
     fn spaces_for(&self, line: Option<&Line>) -> Vec<Choice> {
-        let stands_in = line.and_then(|line| line.space_id);
-        let offered = self.spaces.iter();
-        let offered = offered.filter(|space| !space.is_retired || Some(space.id) == stands_in);
-        let mut choices: Vec<Choice> = offered
-            .map(|space| Choice::new(space.id.to_string(), space.name.clone()))
-            .collect();
-        if !choices.is_empty() {
-            choices.insert(0, Choice::new("", NO_SPACE));
-        }
-        choices
+        spaces::choices(&self.spaces, line.and_then(|line| line.space_id))
     }
 
     pub(super) fn tray(&self, id: Uuid) -> Result<&Tray> {

@@ -11,10 +11,12 @@ use uuid::Uuid;
 use super::figures::figures;
 use super::state::{BenchNow, BottleNow, LineNow, TrayNow, bench_now};
 use super::views::{BoardPage, BottleOnBoard, LineOnBoard, MixOnBoard, TrayOnBoard};
+use crate::air;
 use crate::app::App;
 use crate::arrivals::views::WhoIsHere;
 use crate::arrivals::{self, Presence};
 use crate::bench::Step;
+use crate::checks;
 use crate::clock::{micros, moment};
 use crate::darkroom::verdict::{Judgement, Verdict};
 use crate::database::Scope;
@@ -96,6 +98,8 @@ pub struct Ground {
     /// Who is in the room.
     pub present: Vec<Presence>,
     lamps: Due,
+    checks: Due,
+    air: Vec<String>,
 }
 
 impl Ground {
@@ -114,7 +118,10 @@ impl Ground {
                     let bench = bench_now(tx, now, &settings).await?;
                     let off = outages::open(tx).await?;
                     let present = arrivals::present(tx, now).await?;
-                    let lamps = lamps::due(tx, &settings.time_zone()?, now).await?;
+                    let zone = settings.time_zone()?;
+                    let lamps = lamps::due(tx, &zone, now).await?;
+                    let checks = checks::due(tx, &zone, now).await?;
+                    let air = air::due(tx, &settings, now).await?;
                     Ok(Self {
                         now,
                         head,
@@ -123,6 +130,8 @@ impl Ground {
                         off,
                         present,
                         lamps,
+                        checks,
+                        air,
                     })
                 })
             })
@@ -178,7 +187,7 @@ impl Ground {
             bottles: bottles
                 .map(|each| bottle_on_board(each, settings, zone, now))
                 .collect(),
-            here: WhoIsHere::of(&self.present, settings, zone),
+            here: WhoIsHere::of(&self.present, settings, zone, now),
             may_note: may(rights::NoteSheets::ROW),
             may_mix: may(rights::Mix::ROW),
             may_set_up: may(rights::KeepBench::ROW),
@@ -186,7 +195,8 @@ impl Ground {
     }
 
     /// The next moment at which a verdict changes, a rule has moved by a twentieth of
-    /// a life, somebody is taken for gone, or a fog test is overdue.
+    /// a life, somebody is taken for gone or overdue, or a fog test or a room check is
+    /// overdue.
     #[must_use]
     pub fn good_until(&self) -> OffsetDateTime {
         let now = self.now;
@@ -203,15 +213,20 @@ impl Ground {
             let over = each.mix.life_ends().filter(|ends| *ends > now);
             [changes_at(&each.judgement), over]
         });
-        let of_people = self.present.iter().map(|presence| Some(presence.over_at));
+        let of_people = self.present.iter().flat_map(|presence| {
+            let expected = presence.expected_at.filter(|at| *at > now);
+            [Some(presence.over_at), expected]
+        });
         let of_bench = of_trays.chain(of_bottles);
-        let moments = of_bench.chain(of_people).chain([self.lamps.changes_at]);
+        let of_dues = [self.lamps.changes_at, self.checks.changes_at];
+        let moments = of_bench.chain(of_people).chain(of_dues);
         let a_day = now + Duration::days(1);
         moments.flatten().fold(a_day, OffsetDateTime::min)
     }
 
-    /// What everyone in the room should know: which trays not to print through, and which
-    /// lamps to keep paper from.
+    /// What everyone in the room should know: which trays not to print through, which
+    /// checks failed or are overdue, where baths stand without the exhaust they want, and
+    /// which lamps to keep paper from.
     #[must_use]
     pub fn notices(&self) -> Vec<String> {
         let spent =
@@ -224,6 +239,8 @@ impl Ground {
                 let says = || verdicts::do_not_use(&line.line.name, &trays);
                 (!trays.is_empty()).then(says)
             })
+            .chain(self.checks.sentences.iter().cloned())
+            .chain(self.air.iter().cloned())
             .chain(self.lamps.sentences.iter().cloned())
             .collect()
     }

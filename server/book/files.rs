@@ -23,6 +23,7 @@ use crate::rights::{ReadBook, SealBook};
 use crate::web::dates::machine;
 use crate::web::messages::entries::{Telling, not_shown, sentence};
 use crate::web::numbers::Numbers;
+use crate::web::table::harmless;
 
 /// Entries of one page of a file.
 const PAGE: i64 = 500;
@@ -139,15 +140,6 @@ fn cells(line: &Line, telling: Telling<'_>) -> [String; 6] {
     }
 }
 
-/// A spreadsheet takes a cell that begins so for a formula and runs it.
-fn harmless(cell: &str) -> String {
-    if cell.starts_with(['=', '+', '-', '@', '\t', '\r', '\n', '\u{2212}']) {
-        format!("'{cell}")
-    } else {
-        cell.to_owned()
-    }
-}
-
 fn fault(cause: impl std::error::Error + Send + Sync + 'static) -> Error {
     Error::Internal(cause.into())
 }
@@ -213,17 +205,4 @@ async fn whole_page(
         reading::write_checkpoints(&mut bytes, checkpoints)?;
     }
     Ok((Bytes::from(bytes), last))
-}
-
-#[cfg(test)]
-mod tests {
-    use super::harmless;
-
-    #[test]
-    fn a_cell_never_begins_like_a_formula() {
-        for cell in ["=1+1", "+1", "-1", "@sum", "\t=1", "\r=1", "\u{2212}1"] {
-            assert_eq!(harmless(cell), format!("'{cell}"));
-        }
-        assert_eq!(harmless("6 sheets = half a box"), "6 sheets = half a box");
-    }
 }

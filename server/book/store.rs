@@ -262,6 +262,14 @@ pub(super) async fn names(tx: &mut RoomTx, ids: &[Uuid]) -> Result<Vec<(Uuid, St
             union all
             select id, name from lamp where room_id = $1 and id = any($2)
             union all
+            select t.id, v.title
+            from topic t
+            join topic_version v
+                on v.room_id = t.room_id and v.topic_id = t.id and v.version = t.version
+            where t.room_id = $1 and t.id = any($2)
+            union all
+            select id, name from room_check where room_id = $1 and id = any($2)
+            union all
             select id, name from product where room_id = $1 and id = any($2)
             union all
             select s.id, 'Stock solution of ' || p.name

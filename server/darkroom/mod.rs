@@ -7,6 +7,10 @@
 
 /// How old a mix is.
 pub mod age;
+/// Room air: changes an hour, clearing times, exhaust.
+pub mod air;
+/// Numbers of substances in the CAS Registry.
+pub mod cas;
 /// 1+N.
 pub mod dilution;
 /// Rolls of film in a fixer, and clearing time.

@@ -127,6 +127,10 @@ quantity! {
     Nanolitres
 }
 quantity! {
+    /// A flow of air in microlitres a second.
+    Flow
+}
+quantity! {
     /// A length in tenths of a millimetre.
     TenthsMm
 }

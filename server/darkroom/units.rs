@@ -4,7 +4,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::quantities::{Micrograms, Microlitres, QuantityError, divide_half_up};
+use super::quantities::{Area, Flow, Micrograms, Microlitres, QuantityError, divide_half_up};
 
 /// A unit of volume.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -28,6 +28,10 @@ pub enum VolumeUnit {
     ImperialPint,
     /// 28.4130625 ml.
     ImperialFluidOunce,
+    /// 1000 l.
+    CubicMetre,
+    /// 28.316846592 l.
+    CubicFoot,
 }
 
 impl VolumeUnit {
@@ -43,6 +47,8 @@ impl VolumeUnit {
             Self::ImperialGallon => 45_460_900_000_000,
             Self::ImperialPint => 5_682_612_500_000,
             Self::ImperialFluidOunce => 284_130_625_000,
+            Self::CubicMetre => 10_000_000_000_000_000,
+            Self::CubicFoot => 283_168_465_920_000,
         }
     }
 }
@@ -110,4 +116,83 @@ impl MassUnit {
 pub fn mass_in_micrograms(thousandths: i64, unit: MassUnit) -> Result<Micrograms, QuantityError> {
     let scaled = i128::from(thousandths) * unit.nanograms();
     Micrograms::new(divide_half_up(scaled, 1_000_000)?)
+}
+
+/// A unit of area.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum AreaUnit {
+    /// 1 m².
+    SquareMetre,
+    /// 0.09290304 m².
+    SquareFoot,
+}
+
+impl AreaUnit {
+    /// One of it in hundredths of a square millimetre, exact.
+    const fn hundredths_mm2(self) -> i128 {
+        match self {
+            Self::SquareMetre => 100_000_000,
+            Self::SquareFoot => 9_290_304,
+        }
+    }
+}
+
+/// An area from thousandths of another unit, rounded half up.
+///
+/// # Errors
+/// [`QuantityError`] below 0 or beyond 64 bits.
+pub fn area_of_unit(thousandths: i64, unit: AreaUnit) -> Result<Area, QuantityError> {
+    let scaled = i128::from(thousandths) * unit.hundredths_mm2();
+    Area::new(divide_half_up(scaled, 1_000)?)
+}
+
+/// An area in thousandths of a unit, rounded half up.
+///
+/// # Errors
+/// None in practice: both units are larger than what is held.
+pub fn area_in_unit_thousandths(area: Area, unit: AreaUnit) -> Result<i64, QuantityError> {
+    divide_half_up(i128::from(area.get()) * 1_000, unit.hundredths_mm2())
+}
+
+/// A unit of flow.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum FlowUnit {
+    /// 1 l/s.
+    LitrePerSecond,
+    /// 1 m³/h, 0.2777… l/s.
+    CubicMetrePerHour,
+    /// 1 ft³/min (cfm), 0.4719474432 l/s.
+    CubicFootPerMinute,
+}
+
+impl FlowUnit {
+    /// One of it in microlitres a second as a fraction, exact.
+    const fn microlitres_a_second(self) -> (i128, i128) {
+        match self {
+            Self::LitrePerSecond => (1_000_000, 1),
+            Self::CubicMetrePerHour => (2_500_000, 9),
+            Self::CubicFootPerMinute => (4_719_474_432, 10_000),
+        }
+    }
+}
+
+/// A flow from thousandths of another unit, rounded half up.
+///
+/// # Errors
+/// [`QuantityError`] below 0 or beyond 64 bits.
+pub fn flow_of_unit(thousandths: i64, unit: FlowUnit) -> Result<Flow, QuantityError> {
+    let (above, below) = unit.microlitres_a_second();
+    let scaled = i128::from(thousandths) * above;
+    Flow::new(divide_half_up(scaled, below * 1_000)?)
+}
+
+/// A flow in thousandths of a unit, rounded half up.
+///
+/// # Errors
+/// None in practice: no unit is smaller than a microlitre a second.
+pub fn flow_in_unit_thousandths(flow: Flow, unit: FlowUnit) -> Result<i64, QuantityError> {
+    let (above, below) = unit.microlitres_a_second();
+    divide_half_up(i128::from(flow.get()) * below * 1_000, above)
 }

@@ -6,7 +6,7 @@ use super::calendar::{Calendar, Day, SATURDAY};
 use super::joining::{Change, changes};
 use super::people::{DAGNY, MIREA, OTTILIE, TOMAS, Who};
 use super::stage::Stage;
-use super::{Cellar, affairs, mishaps, papers, products, slips, trials};
+use super::{Cellar, affairs, inductions, mishaps, papers, products, slips, trials};
 use crate::error::Result;
 
 /// Something that happens on some day.
@@ -66,12 +66,20 @@ pub(super) enum Happening {
     Toning,
     /// Developer is bottled and forgotten.
     Forgotten,
+    /// An induction is written down wrongly, withdrawn and recorded again.
+    MistakenInduction,
+    /// An induction is renewed.
+    RenewedInduction,
+    /// A topic's text is set right.
+    RewordedTopic,
+    /// A developer comes in that not everybody was told of.
+    NewDeveloper,
 }
 
 use Happening as H;
 
 /// When, in thousandths of the time.
-const SCHEDULE: [(i64, Happening); 36] = [
+const SCHEDULE: [(i64, Happening); 40] = [
     (20, H::Settings),
     (40, H::LateNote),
     (60, H::OwnSlip),
@@ -85,6 +93,7 @@ const SCHEDULE: [(i64, Happening); 36] = [
     (230, H::Member(Change::RevokedInvitation)),
     (250, H::PowerOff),
     (280, H::WrongDiscard),
+    (290, H::MistakenInduction),
     (300, H::UnknownLiquid),
     (330, H::HandsOver),
     (350, H::MixedWrongly),
@@ -95,10 +104,12 @@ const SCHEDULE: [(i64, Happening); 36] = [
     (500, H::PrintsInDoubt),
     (530, H::GivesUpProducts),
     (550, H::GivesUpPapers),
+    (560, H::RewordedTopic),
     (570, H::Member(Change::EmericMixes)),
     (600, H::Member(Change::CorinRests)),
     (620, H::Member(Change::ForgottenPassword)),
     (640, H::KitTried),
+    (650, H::RenewedInduction),
     (660, H::Member(Change::CorinIsBack)),
     (700, H::Member(Change::BennoLeaves)),
     (720, H::Recalled),
@@ -108,6 +119,7 @@ const SCHEDULE: [(i64, Happening); 36] = [
     (850, H::Member(Change::JasperRests)),
     (880, H::FanOff),
     (900, H::DoubtLifted),
+    (920, H::NewDeveloper),
 ];
 
 impl Happening {
@@ -200,6 +212,10 @@ pub(super) async fn happens(
         H::OtherStopTried => trials::other_stop(stage, cellar).await,
         H::PouredTogether => trials::poured_together(stage, cellar, keeper).await,
         H::Toning => trials::toning(stage, cellar).await,
+        H::MistakenInduction => inductions::mistaken(stage).await,
+        H::RenewedInduction => inductions::renewed(stage).await,
+        H::RewordedTopic => inductions::reworded(stage).await,
+        H::NewDeveloper => inductions::new_developer(stage).await,
         H::Forgotten => trials::forgotten(stage, cellar, keeper).await,
     }
 }

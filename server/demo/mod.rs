@@ -7,11 +7,14 @@
 //! printed and the links that people join by.
 
 mod affairs;
+mod air;
 mod bench;
 mod calendar;
+mod checks;
 mod draw;
 mod evening;
 mod happenings;
+mod inductions;
 mod joining;
 mod keeping;
 mod lamps;
@@ -22,6 +25,7 @@ mod presence;
 mod printing;
 mod products;
 mod screens;
+mod sheets;
 mod slips;
 mod stage;
 mod testing;
@@ -148,6 +152,7 @@ async fn set_up(stage: &mut Stage) -> Result<Cellar> {
         bench: bench::set_up(stage, &papers).await?,
         papers,
     };
+    air::set_up(stage).await?;
     let stop_bath = cellar.bench.tray(Row::Long, Step::StopBath)?;
     let new = NewOpening {
         mix: NewMix {
@@ -163,6 +168,8 @@ async fn set_up(stage: &mut Stage) -> Result<Cellar> {
     stage.act(OTTILIE, open, new).await?;
     lamps::hang(stage).await?;
     screens::pair_all(stage).await?;
+    inductions::begin(stage).await?;
+    checks::enter(stage).await?;
     Ok(cellar)
 }
 
@@ -189,7 +196,10 @@ async fn act(stage: &mut Stage, (cellar, calendar): (&Cellar, &Calendar), day: &
         for who in due_to_join(calendar, day) {
             stage.reaches(day.at(day.opens() - 100)?);
             joining::joins(stage, who).await?;
+            inductions::welcomes(stage, who, day.number == 0).await?;
         }
+        stage.reaches(day.at(day.opens() - 40)?);
+        checks::look_round(stage, calendar, day).await?;
         let evening = Evening::plan(stage, (cellar, calendar), day, &special);
         evening.act(stage, cellar).await?;
     }

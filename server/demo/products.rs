@@ -7,10 +7,11 @@ use uuid::Uuid;
 use super::papers::{Papers, is_fibre};
 use super::people::OTTILIE;
 use super::stage::Stage;
-use super::{INVENTED, missing};
+use super::{INVENTED, missing, sheets};
 use crate::darkroom::incompatibility::Group;
 use crate::error::Result;
 use crate::products::actions::{NewDilution, NewProduct, Retiring, retire_product, set_product};
+use crate::products::ingredients::actions::set_ingredients;
 use crate::products::{self, CapacityFigure, Form, Kind, Place, Product, TimePoint};
 use crate::web::dates::Zone;
 
@@ -55,7 +56,14 @@ pub(super) async fn enter(stage: &mut Stage, papers: &Papers) -> Result<Shelf> {
         stage.act(OTTILIE, set_product, new).await?;
         stage.passes(Duration::minutes(3));
     }
-    shelf(&found(stage).await?)
+    let products = found(stage).await?;
+    for product in &products {
+        if let Some(new) = sheets::of(product) {
+            stage.act(OTTILIE, set_ingredients, new).await?;
+            stage.passes(Duration::minutes(2));
+        }
+    }
+    shelf(&products)
 }
 
 async fn found(stage: &Stage) -> Result<Vec<Product>> {

@@ -13,7 +13,7 @@ use super::presence::Inside;
 use super::printing::{Prints, films, notes, washes};
 use super::stage::Stage;
 use super::trials::mixes;
-use super::{Cellar, affairs, mishaps, missing, slips, testing};
+use super::{Cellar, affairs, air, mishaps, missing, slips, testing};
 use crate::bench::Step;
 use crate::error::Result;
 use crate::members::actions::invite;
@@ -43,6 +43,7 @@ enum Thing {
     Opens,
     Comes(Who),
     Goes(Who),
+    Stays(Who),
     Notes(Who),
     Puts(Who, Prints),
     Films,
@@ -56,6 +57,8 @@ enum Thing {
     Invites,
     HandsBack,
     Extends,
+    Airs(Option<i64>),
+    AirsNoMore,
 }
 
 /// Acts it out; `end` is now.
@@ -68,6 +71,7 @@ pub(super) async fn act(stage: &mut Stage, cellar: &Cellar, end: OffsetDateTime)
             Thing::Opens => fresh(stage, cellar).await?,
             Thing::Comes(who) => inside.comes(stage, who).await?,
             Thing::Goes(who) => inside.goes(stage, who).await?,
+            Thing::Stays(who) => inside.stays(stage, who).await?,
             Thing::Notes(who) => {
                 let prints = prints(&mut draw, stage, cellar, (who, &[Row::Long]));
                 notes(stage, cellar, who, (prints, None)).await?;
@@ -98,6 +102,8 @@ pub(super) async fn act(stage: &mut Stage, cellar: &Cellar, end: OffsetDateTime)
             }
             Thing::HandsBack => affairs::hands_back(stage).await?,
             Thing::Extends => extends(stage, cellar).await?,
+            Thing::Airs(seconds) => air::airs(stage, TOMAS, seconds).await?,
+            Thing::AirsNoMore => air::airs_no_more(stage, TOMAS).await?,
         }
     }
     stage.reaches(end);
@@ -122,15 +128,22 @@ fn plan(stage: &Stage, draw: &mut Draw) -> Vec<(i64, Thing)> {
         (210, Thing::HandsBack),
         (180, Thing::TimesEmergence(107)),
         (150, Thing::FindsLiquid),
+        (300, Thing::Stays(CASIMIR)),
+        (128, Thing::Stays(CASIMIR)),
         (120, Thing::IsCorrected),
         (100, Thing::Invites),
         (90, Thing::TimesEmergence(114)),
         (66, Thing::LooksAfter),
         (52, Thing::MixesReserve),
+        (55, Thing::Airs(Some(180))),
         (44, Thing::Extends),
+        (41, Thing::Airs(None)),
+        (38, Thing::AirsNoMore),
         (30, Thing::Goes(OTTILIE)),
         (24, Thing::Washes(Row::Long, 1)),
+        (22, Thing::Airs(None)),
         (20, Thing::TestsPrint),
+        (19, Thing::AirsNoMore),
         (12, Thing::Films),
         (10, Thing::Washes(Row::Fibre, 1)),
     ];

@@ -15,6 +15,7 @@ use crate::error::Result;
 use crate::mixes::actions::{Move, NewJoin, NewMix, VesselId, mix, pour_together};
 use crate::mixes::readings::Taken;
 use crate::mixes::{ReadingKind, Why};
+use crate::outages;
 use crate::products::Kind;
 
 const LITRE_UL: i64 = 1_000_000;
@@ -105,7 +106,12 @@ pub(super) async fn poured_together(stage: &mut Stage, cellar: &Cellar, by: Who)
 }
 
 /// A few prints are toned; the toner comes from its jug and goes back at closing.
+/// Nobody does that while power or fan is off.
 pub(super) async fn toning(stage: &mut Stage, cellar: &Cellar) -> Result<()> {
+    let off = stage.reads(|tx| Box::pin(outages::open(tx))).await?;
+    if !off.is_empty() {
+        return Ok(());
+    }
     let here = cellar.bench.tray(Row::Fibre, Step::Toner)?;
     let look = stage.looks().await?;
     let kept = here.bottle.and_then(|bottle| look.in_bottle(bottle));

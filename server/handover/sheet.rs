@@ -10,9 +10,11 @@ use sha2::{Digest, Sha256};
 use time::OffsetDateTime;
 
 use super::Part;
+use crate::air::{self, air_now};
 use crate::app::App;
 use crate::board::{BenchNow, LineNow, TrayNow, bench_now};
 use crate::book::{Verified, checkpoints, last_verified};
+use crate::checks::{self, CheckNow};
 use crate::clock::moment;
 use crate::darkroom::verdict::{Judgement, Reason, Verdict};
 use crate::database::RoomTx;
@@ -39,6 +41,8 @@ pub(super) struct Ground {
     products: Vec<Product>,
     off: Vec<Outage>,
     lamps: Vec<LampNow>,
+    checks: Vec<CheckNow>,
+    air: Vec<String>,
     links: Vec<OpenLink>,
     tokens: Vec<GoodToken>,
     screens: Vec<Screen>,
@@ -62,10 +66,12 @@ impl Ground {
             products: products::products(tx).await?,
             off: outages::open(tx).await?,
             lamps: lamps::lamps_now(tx, &zone, now).await?,
+            checks: checks::checks_now(tx, &zone, now).await?,
+            air: air::handed_over(&air_now(tx, now).await?, &settings)?,
             links: links::open_in(tx, now).await?,
             tokens: tokens::good_in(tx, now).await?,
             screens: screens::paired(tx).await?,
-            members: everyone(tx).await?,
+            members: members::everyone(tx).await?,
             sealed,
             verified: last_verified(tx).await?,
             settings,
@@ -101,19 +107,6 @@ pub(super) async fn last_sealed(app: &App, room: uuid::Uuid) -> Result<Option<Ch
     Ok(shelf.checkpoints.into_iter().max_by_key(|mark| mark.at_us))
 }
 
-/// Everyone of the room, however many there are.
-async fn everyone(tx: &mut RoomTx) -> Result<Vec<Member>> {
-    let mut all: Vec<Member> = Vec::new();
-    loop {
-        let after = all.last().map_or(0, |member| member.member_number);
-        let more = members::members(tx, after).await?;
-        if more.is_empty() {
-            return Ok(all);
-        }
-        all.extend(more);
-    }
-}
-
 /// Lines of one part.
 type Lines = fn(&Ground) -> Vec<String>;
 
@@ -124,7 +117,9 @@ const PARTS: &[(&str, Lines)] = &[
     (words::EXTENDED, extended),
     (words::STANDING, standing),
     (words::BOTTLED, bottled),
+    (words::ROOM_CHECKS, room_checks),
     (words::FOG_TESTS, fog_tests),
+    (words::AIR, room_air),
     (words::NO_SAFETY_DATA, no_safety_data),
     (words::NOT_ON_FILE, not_on_file),
     (words::PEOPLE, people),
@@ -206,8 +201,16 @@ fn standing(ground: &Ground) -> Vec<String> {
         .collect()
 }
 
+fn room_checks(ground: &Ground) -> Vec<String> {
+    checks::handed_over(&ground.checks, &ground.zone)
+}
+
 fn fog_tests(ground: &Ground) -> Vec<String> {
     lamps::handed_over(&ground.lamps)
+}
+
+fn room_air(ground: &Ground) -> Vec<String> {
+    ground.air.clone()
 }
 
 fn no_safety_data(ground: &Ground) -> Vec<String> {

@@ -10,12 +10,13 @@ use uuid::Uuid;
 use super::devices::Device;
 use super::memberships;
 use super::passwords::Hasher;
-use super::permit::Visitor;
+use super::permit::{Permit, Person, Visitor};
 use super::throttle::Tries;
 use crate::app::App;
-use crate::database::RoomTx;
+use crate::database::{RoomTx, Scope};
 use crate::error::{Error, Result};
 use crate::problem::Problem;
+use crate::rights::Right;
 
 mod store;
 
@@ -110,15 +111,45 @@ pub struct Typed {
     pub pin: String,
 }
 
+impl Typed {
+    fn read_number(&self) -> Option<i32> {
+        self.number.trim().parse().ok()
+    }
+
+    /// What tries are counted by: the number, or what was typed in its place.
+    fn counted(&self) -> String {
+        let number = self.read_number();
+        number.map_or_else(|| self.number.clone(), |number| number.to_string())
+    }
+}
+
 /// Lets somebody act at a door, once: by number, PIN and the door's own proof.
 ///
 /// # Errors
 /// [`Problem::DoorFailed`], whatever is wrong; [`Problem::DoorSleeps`];
 /// [`Error::Unavailable`] where too many wait.
 pub async fn admit(app: &App, device: &Device, typed: Typed) -> Result<Visitor> {
-    let number = typed.number.trim().parse::<i32>().ok();
-    let counted = number.map_or_else(|| typed.number.clone(), |number| number.to_string());
-    let tries = Tries::at_door(&app.entrance().limits, device.id(), &counted);
+    let tries = Tries::at_door(&app.entrance().limits, device.id(), &typed.counted());
+    let person = verified(app, device.scope(), tries, &typed).await?;
+    let membership = memberships::find(app, person.id, &device.room().slug).await?;
+    let membership = membership.ok_or(Error::field("", Problem::DoorFailed))?;
+    Ok(Visitor::new(person, membership, device.id()))
+}
+
+/// Who typed their number and PIN beside somebody who is logged in. A number sleeps
+/// beside that person alone, as at a door.
+///
+/// # Errors
+/// As [`admit`].
+pub async fn beside<R: Right>(app: &App, permit: &Permit<R>, typed: Typed) -> Result<Person> {
+    let place = (permit.room(), permit.person().id);
+    let tries = Tries::beside(&app.entrance().limits, place, &typed.counted());
+    verified(app, permit.scope(), tries, &typed).await
+}
+
+/// The person whose number and PIN these are, in the scope's room: counted as a try
+/// before anything is looked at.
+async fn verified(app: &App, scope: Scope, tries: Tries, typed: &Typed) -> Result<Person> {
     let (count, now) = (tries.clone(), app.clock().now());
     let counted = app
         .database()
@@ -128,9 +159,10 @@ pub async fn admit(app: &App, device: &Device, typed: Typed) -> Result<Visitor> 
         Err(Error::TooMany(_)) => return Err(Error::Refused(Problem::DoorSleeps)),
         other => other?,
     }
+    let number = typed.read_number();
     let found = app
         .database()
-        .reading(device.scope(), move |tx| {
+        .reading(scope, move |tx| {
             Box::pin(async move {
                 match number {
                     Some(number) => store::at_number(tx, number).await,
@@ -148,14 +180,9 @@ pub async fn admit(app: &App, device: &Device, typed: Typed) -> Result<Visitor> 
             .await?;
     }
     match (verified?, found) {
-        (true, Some(found)) => {
-            let slug = &device.room().slug;
-            let membership = memberships::find(app, found.person.id, slug).await?;
-            let membership = membership.ok_or(Error::field("", Problem::DoorFailed))?;
-            Ok(Visitor::new(found.person, membership, device.id()))
-        }
+        (true, Some(found)) => Ok(found.person),
         _ => {
-            tracing::warn!(screen = %device.id(), "a number and a PIN at a door were refused");
+            tracing::warn!(room = %scope.room, "a number and a PIN were refused");
             Err(Error::field("", Problem::DoorFailed))
         }
     }

@@ -48,9 +48,9 @@ pub struct Limits {
     pub codes: Window,
     /// Codes that one person types.
     pub typing: Window,
-    /// One member number at one door, from its last wrong PIN on.
+    /// One member number at one door or beside one steward, from its last wrong PIN on.
     pub number: Window,
-    /// One door, all numbers, from the last wrong PIN on.
+    /// One door or one steward, all numbers, from the last wrong PIN on.
     pub door: Window,
 }
 
@@ -147,12 +147,19 @@ impl Tries {
 
     /// A PIN at a door.
     pub(super) fn at_door(limits: &Limits, screen: Uuid, number: &str) -> Self {
-        let number = counter(
-            "number",
-            limits.number,
-            &[screen.as_bytes(), number.as_bytes()],
-        );
-        let door = counter("door", limits.door, &[screen.as_bytes()]);
+        Self::of_pin(limits, &[screen.as_bytes()], number)
+    }
+
+    /// A PIN in a room beside somebody who is logged in.
+    pub(super) fn beside(limits: &Limits, (room, person): (Uuid, Uuid), number: &str) -> Self {
+        Self::of_pin(limits, &[room.as_bytes(), person.as_bytes()], number)
+    }
+
+    /// A PIN that somebody types at a place.
+    fn of_pin(limits: &Limits, place: &[&[u8]], number: &str) -> Self {
+        let at_number = [place, &[number.as_bytes()]].concat();
+        let number = counter("number", limits.number, &at_number);
+        let door = counter("door", limits.door, place);
         let sliding = |counter| Counter {
             slides: true,
             ..counter

@@ -8,7 +8,9 @@
 mod expiry;
 mod fog_tests;
 mod forgotten;
+mod inductions;
 mod nightly;
+mod room_checks;
 mod schedule;
 mod store;
 
@@ -96,6 +98,9 @@ async fn perform(app: &App, claim: Claim) -> Result<()> {
         Job::VerifyBook => nightly::verify_book(app, claim).await,
         Job::SealBook => nightly::seal_book(app, claim).await,
         Job::FogTestsDue => fog_tests::tell(app, claim).await,
+        Job::InductionsDue => inductions::tell(app, claim).await,
+        Job::RoomChecksDue => room_checks::tell(app, claim).await,
+        Job::AskAfter => forgotten::ask_after(app, claim).await,
         Job::ClosePresences => forgotten::close_presences(app, claim).await,
         Job::Expire => expiry::expire(app, claim).await,
     }

@@ -12,8 +12,7 @@ use super::{Hanging, LampKind};
 use crate::api::{By, Input, Made, Page, Paging, Route, Writing, moment_text};
 use crate::clock::micros;
 use crate::error::{Error, Result};
-use crate::input::{moment, name, note};
-use crate::mixes::readings::input::reason;
+use crate::input::{moment, name, needed_remark, note};
 use crate::problem::Problems;
 use crate::rights::{KeepLamps, SeeLamps, TakeBack, TestLamps};
 use crate::rooms;
@@ -351,7 +350,7 @@ pub struct FogTestBackIn {
 impl Input for FogTestBackIn {}
 
 async fn take_back(by: Writing<TakeBack>, id: Uuid, undo: FogTestBackIn) -> Result<Made> {
-    let reason = reason(&undo.reason).map_err(|no| Error::field("reason", no))?;
+    let reason = needed_remark(&undo.reason).map_err(|no| Error::field("reason", no))?;
     let undo = UndoFogTest {
         fog_test_id: id,
         reason,

@@ -85,18 +85,24 @@ fn overdue_since(paper: &PaperNow) -> Option<&str> {
     (paper.standing == Standing::Overdue).then_some(test.again_by.as_str())
 }
 
-/// What a steward who takes the room over should know: what is to be done now, and the
-/// next day on which a test is due.
-#[must_use]
-pub fn handed_over(lamps: &[LampNow]) -> Vec<String> {
+/// What is to be done about each lamp in use: now, or on the next day on which a test is
+/// due; nothing where no paper is in use.
+pub fn next_tests(lamps: &[LampNow]) -> impl Iterator<Item = (&Lamp, String)> {
     let line = |lamp: &LampNow| {
         let tests = lamp.papers.iter().filter_map(|paper| paper.test.as_ref());
         let next = tests.map(|test| test.again_by.as_str()).min()?;
         Some(words::tested_until(&lamp.lamp.name, next))
     };
-    in_use(lamps)
-        .filter_map(|lamp| to_do(lamp).or_else(|| line(lamp)))
-        .collect()
+    in_use(lamps).filter_map(move |lamp| {
+        let said = to_do(lamp).or_else(|| line(lamp))?;
+        Some((&lamp.lamp, said))
+    })
+}
+
+/// The same for a steward who takes the room over.
+#[must_use]
+pub fn handed_over(lamps: &[LampNow]) -> Vec<String> {
+    next_tests(lamps).map(|(_, said)| said).collect()
 }
 
 /// Tells stewards of each lamp with an overdue test, once for each day on which one was

@@ -2,13 +2,12 @@
 
 use uuid::Uuid;
 
-use super::actions::{NewFogTest, NewLamp, UndoFogTest};
+use super::actions::{NewFogTest, NewLamp};
 use super::input::{self, TEST_MONTHS};
-use super::views::{FogTestForm, LampForm, TakeBackForm};
+use super::views::{FogTestForm, LampForm};
 use super::{Hanging, Lamp, LampKind};
 use crate::error::Result;
 use crate::input::{name, note};
-use crate::mixes::readings::input::reason;
 use crate::problem::{Problem, Problems};
 use crate::rooms::Settings;
 use crate::web::forms::read_id;
@@ -127,18 +126,4 @@ fn read_step(typed: &str, numbers: Numbers) -> Result<Option<i64>, Problem> {
 fn when(form: &FogTestForm, settings: &Settings) -> Result<Option<i64>, Problem> {
     let zone = settings.time_zone().map_err(|_| Problem::NotATime)?;
     late::read(&zone, &form.when, &form.day, &form.time)
-}
-
-/// The reason for taking a test back as typed, read.
-pub(super) fn read_take_back(
-    form: &TakeBackForm,
-    fog_test_id: Uuid,
-) -> Result<UndoFogTest, Problems> {
-    match reason(&form.reason) {
-        Ok(reason) => Ok(UndoFogTest {
-            fog_test_id,
-            reason,
-        }),
-        Err(problem) => Err(Problems::one("reason", problem)),
-    }
 }

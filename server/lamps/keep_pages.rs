@@ -22,7 +22,6 @@ use crate::web::fields::Choice;
 use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_key, to_mend};
 use crate::web::frame::Frame;
 use crate::web::messages::lamps as words;
-use crate::web::messages::lines::NO_SPACE;
 
 const LAMPS: &str = "/rooms/{room}/lamps";
 
@@ -67,26 +66,11 @@ async fn form_page(
                 Choice::new(kind.as_str(), words::kind(kind)).explained(words::kind_hint(kind))
             })
             .collect(),
-        spaces: choices(&spaces, lamp),
+        spaces: spaces::choices(&spaces, lamp.and_then(|lamp| lamp.hangs.space_id)),
         unit: ground.settings.lengths().unit(),
         form,
         problems: in_words(problems, ground.settings.numbers()),
     })
-}
-
-/// What a lamp may hang in: nothing where the room is one space. What it hangs in is
-/// offered, used or not.
-fn choices(spaces: &[Space], lamp: Option<&Lamp>) -> Vec<Choice> {
-    let hangs_in = lamp.and_then(|lamp| lamp.hangs.space_id);
-    let offered = spaces.iter();
-    let offered = offered.filter(|space| !space.is_retired || Some(space.id) == hangs_in);
-    let mut choices: Vec<Choice> = offered
-        .map(|space| Choice::new(space.id.to_string(), space.name.clone()))
-        .collect();
-    if !choices.is_empty() {
-        choices.insert(0, Choice::new("", NO_SPACE));
-    }
-    choices
 }
 
 async fn new_form(

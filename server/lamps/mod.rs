@@ -20,7 +20,7 @@ mod store;
 pub mod views;
 
 pub use api::api;
-pub use due::{Due, due, handed_over, tell_due};
+pub use due::{Due, due, handed_over, next_tests, tell_due};
 pub use entries::{FogTestTakenBack, FogTested, Hanging, LampKind, LampSet, RULES};
 pub use pages::pages;
 pub use standing::{LampNow, PaperNow, Standing, lamps_now};

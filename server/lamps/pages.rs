@@ -7,16 +7,17 @@ use serde::Deserialize;
 use time::OffsetDateTime;
 use uuid::Uuid;
 
-use super::actions::{take_back, test_lamp};
-use super::form::{NAMES, read_take_back, read_test};
+use super::actions::{UndoFogTest, take_back, test_lamp};
+use super::form::{NAMES, read_test};
 use super::showing::{about, found, lamp_shown, test_row};
 use super::standing::{LampNow, lamps_now};
 use super::store::{self, Asked, FogTest};
-use super::views::{FogTestForm, FogTestPage, LampPage, LampsPage, TakeBackForm, TakeBackPage};
+use super::views::{FogTestForm, FogTestPage, LampPage, LampsPage};
 use super::{Lamp, keep_pages};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
+use crate::input::needed_remark;
 use crate::logbook::Done;
 use crate::problem::Problems;
 use crate::rights::{KeepLamps, Right, SeeLamps, TakeBack, TestLamps};
@@ -28,7 +29,9 @@ use crate::web::fields::Choice;
 use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_key, to_mend};
 use crate::web::frame::Frame;
 use crate::web::late;
+use crate::web::messages::lamps::TAKE_BACK as TAKE_BACK_WORDS;
 use crate::web::shell::{Place, Shell};
+use crate::web::views::{ReasonForm, TakeBackPage};
 
 const LAMPS: &str = "/rooms/{room}/lamps";
 const LAMP: &str = "/rooms/{room}/lamps/{lamp}";
@@ -275,9 +278,9 @@ async fn take_back_form(
     Path((_, id)): Path<(String, Uuid)>,
 ) -> Result<Response> {
     let kept = kept(&app, &permit, id).await?;
-    let form = TakeBackForm {
+    let form = ReasonForm {
         key: new_key()?,
-        ..TakeBackForm::default()
+        ..ReasonForm::default()
     };
     let none = Problems::default();
     page(&take_back_page(&permit, &frame, &kept, form, &none)?)
@@ -287,14 +290,17 @@ fn take_back_page(
     permit: &Permit<TakeBack>,
     frame: &Frame,
     (settings, test, lamp): &(Settings, FogTest, Lamp),
-    form: TakeBackForm,
+    form: ReasonForm,
     problems: &Problems,
 ) -> Result<TakeBackPage> {
+    let path = format!("/fog-tests/{}/take-back", test.id);
+    let shell = shell(permit, frame, &path);
     Ok(TakeBackPage {
-        shell: shell(permit, frame, &format!("/fog-tests/{}/take-back", test.id)),
-        id: test.id.to_string(),
-        lamp_id: lamp.id.to_string(),
-        name: lamp.name.clone(),
+        words: TAKE_BACK_WORDS,
+        action: shell.at(&path),
+        back: shell.at(&format!("/lamps/{}", lamp.id)),
+        shell,
+        back_name: lamp.name.clone(),
         found: found(test),
         at: settings.time_zone()?.minute_in_full(test.happened_at),
         is_undone: test.undone_by.is_some(),
@@ -308,16 +314,26 @@ async fn take_back_send(
     permit: Permit<TakeBack>,
     frame: Frame,
     Path((_, id)): Path<(String, Uuid)>,
-    Form(form): Form<TakeBackForm>,
+    Form(form): Form<ReasonForm>,
 ) -> Result<Response> {
     let kept = kept(&app, &permit, id).await?;
-    let outcome = match read_take_back(&form, id) {
-        Ok(undo) => take_back(&app, &permit, read_key(&form.key)?, undo).await,
-        Err(problems) => Err(Error::Invalid(problems)),
-    };
-    let Err(error) = outcome else {
+    let Err(error) = take_back_as_typed(&app, &permit, id, &form).await else {
         return Ok(on_to(&app, &permit, &format!("/lamps/{}", kept.2.id)));
     };
     let problems = to_mend(error)?;
     mend(&take_back_page(&permit, &frame, &kept, form, &problems)?)
+}
+
+async fn take_back_as_typed(
+    app: &App,
+    permit: &Permit<TakeBack>,
+    fog_test_id: Uuid,
+    form: &ReasonForm,
+) -> Result<Done> {
+    let reason = needed_remark(&form.reason).map_err(|problem| Error::field("reason", problem))?;
+    let undo = UndoFogTest {
+        fog_test_id,
+        reason,
+    };
+    take_back(app, permit, read_key(&form.key)?, undo).await
 }

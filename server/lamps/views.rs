@@ -174,37 +174,3 @@ pub struct FogTestPage {
     /// May this reader change the lamp?
     pub may_keep: bool,
 }
-
-/// Why a test is taken back, as typed.
-#[derive(Debug, Clone, Default, Deserialize)]
-#[serde(default)]
-pub struct TakeBackForm {
-    /// Idempotency key.
-    pub key: String,
-    /// Why.
-    pub reason: String,
-}
-
-/// Asks why a test is taken back: posts to `/fog-tests/{id}/take-back`.
-#[derive(Debug, Clone, Template)]
-#[template(path = "lamps/take_back.html")]
-pub struct TakeBackPage {
-    /// The frame.
-    pub shell: Shell,
-    /// Its id.
-    pub id: String,
-    /// The lamp's id.
-    pub lamp_id: String,
-    /// The lamp's name.
-    pub name: String,
-    /// What was found.
-    pub found: String,
-    /// When.
-    pub at: Moment,
-    /// Whether it was taken back before.
-    pub is_undone: bool,
-    /// As typed.
-    pub form: TakeBackForm,
-    /// What to mend.
-    pub problems: Problems,
-}

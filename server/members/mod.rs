@@ -23,4 +23,4 @@ pub use entries::{
 };
 pub use joining::{Joiner, accept, add_account, join, write_invitation};
 pub use machine::{Account, account, accounts, make_steward, reset, set_suspended};
-pub use store::{Member, members};
+pub use store::{Member, everyone, members};

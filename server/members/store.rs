@@ -84,6 +84,22 @@ pub async fn members(tx: &mut RoomTx, after_number: i32) -> Result<Vec<Member>> 
         .collect()
 }
 
+/// Everybody who ever was a member, by number.
+///
+/// # Errors
+/// The database's.
+pub async fn everyone(tx: &mut RoomTx) -> Result<Vec<Member>> {
+    let mut all: Vec<Member> = Vec::new();
+    loop {
+        let after = all.last().map_or(0, |member| member.member_number);
+        let more = members(tx, after).await?;
+        if more.is_empty() {
+            return Ok(all);
+        }
+        all.extend(more);
+    }
+}
+
 pub(super) async fn member(tx: &mut RoomTx, person: Uuid) -> Result<Option<Member>> {
     let room = tx.room();
     let row = sqlx::query!(

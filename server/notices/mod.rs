@@ -80,6 +80,70 @@ pub enum Notice {
         /// The last day on which the test held, as `2027-11-03`.
         again_by: String,
     },
+    /// A steward inducted the one who is told, who is to confirm it.
+    InductionWaits {
+        /// Who inducted, by name.
+        by: String,
+    },
+    /// Inductions of the one who is told end soon.
+    InductionEnds {
+        /// On which topics, by title.
+        topics: Vec<String>,
+        /// The first day on which one ends, as `2026-12-24`.
+        first: String,
+    },
+    /// Inductions of somebody end soon.
+    InductionOfEnds {
+        /// Whose.
+        person: Uuid,
+        /// By name.
+        name: String,
+        /// On which topics, by title.
+        topics: Vec<String>,
+        /// The first day on which one ends, as `2026-12-24`.
+        first: String,
+    },
+    /// A product asks for a topic that inducted people were never told.
+    SupplementDue {
+        /// Which product.
+        product: Uuid,
+        /// Its name.
+        name: String,
+        /// The topic's title.
+        topic: String,
+        /// How many people.
+        people: i64,
+    },
+    /// A room check is overdue.
+    RoomCheckDue {
+        /// Which check.
+        check: Uuid,
+        /// What people call it.
+        name: String,
+        /// The day by which it was due, as `2026-11-10`.
+        due_on: String,
+    },
+    /// A room check failed.
+    RoomCheckFailed {
+        /// Which check.
+        check: Uuid,
+        /// What people call it.
+        name: String,
+        /// What was found.
+        remark: String,
+    },
+    /// The one who is told was to have left by then, and has not said so.
+    StillThere {
+        /// By when, by the clock of the room.
+        expected: String,
+    },
+    /// Somebody who was alone was to have left by then, and nothing was heard of them.
+    NothingHeardOf {
+        /// Who, by name.
+        name: String,
+        /// By when, by the clock of the room.
+        expected: String,
+    },
     /// A steward set a note of the one who is told right.
     NoteCorrected {
         /// The number of the note's entry.

@@ -9,6 +9,7 @@ use super::{check, dilutions, store};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
+use crate::inductions;
 use crate::logbook::{Book, Done, Key};
 use crate::papers;
 use crate::problem::{Problem, Problems};
@@ -17,7 +18,7 @@ use crate::rights::KeepProducts;
 /// So many products a room keeps at most.
 const MOST: usize = 200;
 
-/// Adds or changes a product, with all its dilutions.
+/// Adds or changes a product, with all its dilutions; its ingredients stay as they are.
 ///
 /// # Errors
 /// A name or a dilution that is there already; a paper class that is not there.
@@ -34,7 +35,7 @@ pub async fn set_product(
         .await
 }
 
-/// Adds or changes a product and leaves the dilutions that it has alone.
+/// Adds or changes a product and leaves its dilutions and its ingredients alone.
 ///
 /// # Errors
 /// A name that is there already.
@@ -95,9 +96,13 @@ async fn write_product(book: &mut Book<'_>, new: NewProduct, which: Dilutions) -
     let new = with_basis(new, old);
     let id = old.map_or_else(|| book.new_id(), |old| old.id);
     let version = old.map_or(1, |old| old.version + 1);
-    let entry = new.settled(id, version, dilutions);
+    let mut entry = new.settled(id, version, dilutions);
+    if let Some(old) = old {
+        entry.ingredients.clone_from(&old.ingredients);
+        entry.composition_is_known = old.composition_is_known;
+    }
     book.append(&entry).await?;
-    Ok(())
+    inductions::tell_supplements(book).await
 }
 
 /// What is wrong with each dilution wanted, by its place in the list.
@@ -211,5 +216,5 @@ pub async fn retire_product(
 pub(super) async fn write_next(book: &mut Book<'_>, mut product: Product) -> Result<()> {
     product.version += 1;
     book.append(&product).await?;
-    Ok(())
+    inductions::tell_supplements(book).await
 }

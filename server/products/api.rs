@@ -9,7 +9,7 @@ use uuid::Uuid;
 use super::actions::{self, NewProduct};
 use super::api_dilutions::{DilutionIn, DilutionOut, dilutions};
 use super::entries::acid_text;
-use super::{Form, Kind, Product, TimePoint, check, input, product, products};
+use super::{Form, Kind, Product, TimePoint, check, ingredients, input, product, products};
 use crate::api::{By, Input, Made, Page, Paging, Route, Writing};
 use crate::darkroom::incompatibility::Group;
 use crate::darkroom::stop_bath::StopAcid;
@@ -34,6 +34,9 @@ pub fn api() -> Vec<Route> {
             change,
         ),
     ]
+    .into_iter()
+    .chain(ingredients::api::api())
+    .collect()
 }
 
 /// A product with its figures.

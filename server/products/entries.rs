@@ -252,6 +252,28 @@ pub struct ProductSet {
     pub figures_basis: String,
     /// How it is used, weakest last.
     pub dilutions: Vec<DilutionFigures>,
+    /// What section 3 of its sheet lists, in that order.
+    #[serde(default)]
+    pub ingredients: Vec<Ingredient>,
+    /// Whether a steward said that this is all that section lists. Until then what is in
+    /// it is unknown.
+    #[serde(default)]
+    pub composition_is_known: bool,
+}
+
+/// An ingredient as the supplier's data sheet lists it.
+#[derive(Clone, Debug, Deserialize, Eq, PartialEq, Serialize)]
+pub struct Ingredient {
+    /// The substance.
+    pub name: String,
+    /// Its number in the CAS Registry, where the sheet has one.
+    pub cas: Option<String>,
+    /// The least it may be of the product, by mass, in millionths.
+    pub least_millionths: Option<i32>,
+    /// The most it may be, by mass, in millionths.
+    pub most_millionths: Option<i32>,
+    /// H codes of the substance itself, whatever the product's own are.
+    pub hazard_codes: Vec<String>,
 }
 
 /// The warmest water a product is mixed with where its sheet says nothing, in

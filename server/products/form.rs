@@ -247,7 +247,7 @@ fn read_groups(typed: &[String]) -> Result<Vec<Group>, Problem> {
 }
 
 /// Codes with spaces, commas or semicolons between them; `P305 + P351` is one.
-fn read_codes(
+pub(super) fn read_codes(
     typed: &str,
     check: impl Fn(Vec<&str>) -> Result<Vec<String>, Problem>,
 ) -> Result<Vec<String>, Problem> {

@@ -8,12 +8,15 @@ pub mod actions;
 pub mod api;
 pub mod api_dilutions;
 mod check;
+mod concerns;
 mod dilution_form;
 mod dilution_pages;
 pub mod dilutions;
 mod entries;
 mod figures;
 mod form;
+/// What the supplier's data sheet lists of a product.
+pub mod ingredients;
 pub mod input;
 mod pages;
 mod spans;
@@ -25,8 +28,9 @@ pub mod views;
 mod wanted;
 
 pub use api::api;
+pub use concerns::Concern;
 pub use entries::{
-    CapacityFigure, DilutionFigures, Form, Kind, Place, ProductSet, TimePoint,
+    CapacityFigure, DilutionFigures, Form, Ingredient, Kind, Place, ProductSet, TimePoint,
     WATER_WARMEST_TENTHS_CELSIUS, group_text, parse_group,
 };
 pub use pages::pages;

@@ -11,17 +11,19 @@ use super::views::{
     CodeShown, DilutionShown, ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
 };
 use super::{
-    DilutionFigures, Form as Supplied, Product, dilution_pages, figures, statements, store,
+    DilutionFigures, Form as Supplied, Product, dilution_pages, figures, ingredients, statements,
+    store,
 };
 use crate::app::App;
 use crate::darkroom::incompatibility::Group;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
+use crate::inductions;
 use crate::mixes::stock::views::StockRow;
 use crate::mixes::stock::{self, Stock};
 use crate::papers::{self, PaperClass};
 use crate::problem::Problems;
-use crate::rights::{KeepProducts, Mix, Right, SeeProducts};
+use crate::rights::{KeepProducts, Mix, Right, SeeInductions, SeeProducts};
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
 use crate::web::dates::Moment;
@@ -29,7 +31,8 @@ use crate::web::desk::{KeyForm, RetiredRow, ask, lying_at, renamed};
 use crate::web::fields::Choice;
 use crate::web::forms::{Form, in_words, mend, new_key, page, read_key, see_other, to_mend};
 use crate::web::frame::Frame;
-use crate::web::messages::{desk, products as words};
+use crate::web::messages::inductions::supplement;
+use crate::web::messages::{desk, ingredients as composition, products as words};
 use crate::web::shell::{Place, Shell};
 
 const PRODUCTS: &str = "/rooms/{room}/products";
@@ -49,6 +52,7 @@ pub fn pages() -> Pages {
         .post(&at("/{product}/retire"), retire)
         .post(&at("/{product}/restore"), restore)
         .and(dilution_pages::pages())
+        .and(ingredients::pages())
 }
 
 /// Everything the pages of one product stand on.
@@ -145,7 +149,8 @@ async fn product(
     let ground = Ground::read(&app, &permit, id).await?;
     let made = made_of(&app, &permit, id).await?;
     let made = stock::rows(&made, &ground.settings, app.clock().now())?;
-    page(&product_page(&permit, &frame, &ground, made)?)
+    let untold = untold(&app, &permit, &ground).await?;
+    page(&product_page(&permit, &frame, &ground, (made, untold))?)
 }
 
 /// The stock solutions made of a product, as far as something remains of them.
@@ -157,11 +162,24 @@ async fn made_of(app: &App, permit: &Permit<SeeProducts>, id: Uuid) -> Result<Ve
         .await
 }
 
+/// What to tell whom before a product is opened, for those who see everybody's inductions.
+async fn untold(app: &App, permit: &Permit<SeeProducts>, ground: &Ground) -> Result<Vec<String>> {
+    if !SeeInductions::ROW.roles.contains(&permit.role()) {
+        return Ok(Vec::new());
+    }
+    let today = ground.settings.time_zone()?.date_value(app.clock().now());
+    let product = ground.product.clone();
+    let due = app.database().reading(permit.scope(), move |tx| {
+        Box::pin(async move { inductions::supplements_of(tx, &product, &today).await })
+    });
+    Ok(due.await?.iter().map(supplement).collect())
+}
+
 fn product_page(
     permit: &Permit<SeeProducts>,
     frame: &Frame,
     ground: &Ground,
-    stocks: Vec<StockRow>,
+    (stocks, supplements): (Vec<StockRow>, Vec<String>),
 ) -> Result<ProductPage> {
     let product = &ground.product;
     let depth = ground.settings.numbers();
@@ -178,6 +196,9 @@ fn product_page(
         made_of: words::made_of(product.form).to_owned(),
         figures: figures::of_product(product, ground.settings.numbers()),
         dilutions: dilutions.map(|figures| shown(figures, ground)).collect(),
+        concerns: composition::concerns(&product.concerns()),
+        ingredients: ingredients::ingredient_rows(product, ground.settings.numbers()),
+        composition_is_known: product.composition_is_known,
         hazards: codes(&product.hazard_codes),
         precautions: codes(&product.precaution_codes),
         groups: groups
@@ -190,10 +211,11 @@ fn product_page(
         is_powder: product.form == Supplied::Powder,
         may_make: product.form == Supplied::Powder && Mix::ROW.roles.contains(&permit.role()),
         stocks,
+        supplements,
     })
 }
 
-fn codes(codes: &[String]) -> Vec<CodeShown> {
+pub(super) fn codes(codes: &[String]) -> Vec<CodeShown> {
     let shown = codes.iter().map(|code| CodeShown {
         code: code.clone(),
         text: statements::text(code),

@@ -7,11 +7,15 @@ use crate::web::messages::products::NO_TEXT;
 
 const STATEMENTS: &[(&str, &str)] = &[
     ("H226", "Flammable liquid and vapour."),
+    ("H270", "May cause or intensify fire; oxidiser."),
+    ("H271", "May cause fire or explosion; strong oxidiser."),
     ("H272", "May intensify fire; oxidiser."),
     ("H290", "May be corrosive to metals."),
     ("H300", "Fatal if swallowed."),
     ("H301", "Toxic if swallowed."),
     ("H302", "Harmful if swallowed."),
+    ("H310", "Fatal in contact with skin."),
+    ("H311", "Toxic in contact with skin."),
     ("H312", "Harmful in contact with skin."),
     ("H314", "Causes severe skin burns and eye damage."),
     ("H315", "Causes skin irritation."),
@@ -27,12 +31,16 @@ const STATEMENTS: &[(&str, &str)] = &[
     ),
     ("H335", "May cause respiratory irritation."),
     ("H336", "May cause drowsiness or dizziness."),
+    ("H340", "May cause genetic defects."),
     ("H341", "Suspected of causing genetic defects."),
+    ("H350", "May cause cancer."),
     ("H351", "Suspected of causing cancer."),
+    ("H360", "May damage fertility or the unborn child."),
     (
         "H361",
         "Suspected of damaging fertility or the unborn child.",
     ),
+    ("H362", "May cause harm to breast-fed children."),
     (
         "H373",
         "May cause damage to organs through prolonged or repeated exposure.",
@@ -49,6 +57,12 @@ const STATEMENTS: &[(&str, &str)] = &[
     (
         "EUH066",
         "Repeated exposure may cause skin dryness or cracking.",
+    ),
+    ("EUH070", "Toxic by eye contact."),
+    ("EUH071", "Corrosive to the respiratory tract."),
+    (
+        "EUH208",
+        "Contains a sensitiser. May produce an allergic reaction.",
     ),
     (
         "P260",

@@ -6,6 +6,7 @@ use time::{Date, Month};
 use uuid::Uuid;
 
 use super::entries::{acid_text, group_text, parse_acid, parse_group};
+use super::ingredients;
 use super::{CapacityFigure, DilutionFigures, Form, Kind, Place, ProductSet, TimePoint};
 use crate::darkroom::incompatibility::Group;
 use crate::database::RoomTx;
@@ -20,6 +21,18 @@ pub type Product = ProductSet;
 /// # Errors
 /// The database's.
 pub async fn products(tx: &mut RoomTx) -> Result<Vec<Product>> {
+    let mut products = described(tx).await?;
+    let mut dilutions = dilutions(tx).await?;
+    let mut ingredients = ingredients::by_product(tx).await?;
+    for product in &mut products {
+        product.dilutions = dilutions.remove(&product.id).unwrap_or_default();
+        product.ingredients = ingredients.remove(&product.id).unwrap_or_default();
+    }
+    Ok(products)
+}
+
+/// Every product without its dilutions and ingredients, retired ones last.
+async fn described(tx: &mut RoomTx) -> Result<Vec<Product>> {
     let room = tx.room();
     let rows = sqlx::query!(
         r#"
@@ -31,7 +44,7 @@ pub async fn products(tx: &mut RoomTx) -> Result<Vec<Product>> {
             coldest_tenths_celsius, warmest_tenths_celsius, water_warmest_tenths_celsius,
             time_point_seconds, time_point_tenths_celsius,
             stop_acid, limit_ph_thousandths, bromide_limit_mg_per_litre, figures_basis,
-            retired_at is not null as "is_retired!"
+            composition_is_known, retired_at is not null as "is_retired!"
         from product
         where room_id = $1
         order by retired_at is not null, name, id
@@ -41,15 +54,13 @@ pub async fn products(tx: &mut RoomTx) -> Result<Vec<Product>> {
     )
     .fetch_all(tx.db())
     .await?;
-    let mut dilutions = dilutions(tx).await?;
     rows.into_iter()
         .map(|row| {
             Ok(Product {
                 id: row.id,
                 version: row.version,
                 name: row.name,
-                kind: Kind::parse(&row.kind)
-                    .ok_or_else(|| Error::fault(format!("no such kind: {}", row.kind)))?,
+                kind: kind(&row.kind)?,
                 groups: groups(&row.groups)?,
                 oxidises: row.oxidises,
                 depth_reference_tenths_mm: row.depth_reference_tenths_mm,
@@ -58,8 +69,7 @@ pub async fn products(tx: &mut RoomTx) -> Result<Vec<Product>> {
                 precaution_codes: row.precaution_codes,
                 data_sheet_on: row.data_sheet_on.map(|date| date.to_string()),
                 is_retired: row.is_retired,
-                form: Form::parse(&row.form)
-                    .ok_or_else(|| Error::fault(format!("no such form: {}", row.form)))?,
+                form: form(&row.form)?,
                 kit_parts_thousandths: row.kit_parts_thousandths,
                 packet_makes_ul: row.packet_makes_ul,
                 packets_may_be_divided: row.packets_may_be_divided,
@@ -74,10 +84,20 @@ pub async fn products(tx: &mut RoomTx) -> Result<Vec<Product>> {
                 limit_ph_thousandths: row.limit_ph_thousandths,
                 bromide_limit_mg_per_litre: row.bromide_limit_mg_per_litre,
                 figures_basis: row.figures_basis,
-                dilutions: dilutions.remove(&row.id).unwrap_or_default(),
+                dilutions: Vec::new(),
+                ingredients: Vec::new(),
+                composition_is_known: row.composition_is_known,
             })
         })
         .collect()
+}
+
+fn kind(text: &str) -> Result<Kind> {
+    Kind::parse(text).ok_or_else(|| Error::fault(format!("no such kind: {text}")))
+}
+
+fn form(text: &str) -> Result<Form> {
+    Form::parse(text).ok_or_else(|| Error::fault(format!("no such form: {text}")))
 }
 
 fn points(seconds: &[i64], tenths_celsius: &[i32]) -> Vec<TimePoint> {
@@ -197,7 +217,7 @@ pub(super) async fn set_product(tx: &mut RoomTx, placed: &Placed<ProductSet>) ->
             insert_capacity(tx, figures.id, figure).await?;
         }
     }
-    Ok(())
+    ingredients::replace(tx, &placed.entry).await
 }
 
 async fn upsert(tx: &mut RoomTx, placed: &Placed<ProductSet>) -> Result<()> {
@@ -270,7 +290,8 @@ async fn set_figures(tx: &mut RoomTx, product: &ProductSet) -> Result<()> {
             stop_acid = $15,
             limit_ph_thousandths = $16,
             bromide_limit_mg_per_litre = $17,
-            figures_basis = $18
+            figures_basis = $18,
+            composition_is_known = $19
         where room_id = $1 and id = $2
         "#,
         room,
@@ -290,7 +311,8 @@ async fn set_figures(tx: &mut RoomTx, product: &ProductSet) -> Result<()> {
         stop_acid,
         product.limit_ph_thousandths,
         product.bromide_limit_mg_per_litre,
-        product.figures_basis
+        product.figures_basis,
+        product.composition_is_known
     )
     .execute(tx.db())
     .await?;

@@ -4,6 +4,7 @@ use askama::Template;
 use serde::Deserialize;
 
 use super::Place;
+use super::ingredients::views::IngredientRow;
 use crate::mixes::stock::views::StockRow;
 use crate::web::dates::Moment;
 use crate::web::desk::RetiredRow;
@@ -103,6 +104,12 @@ pub struct ProductPage {
     pub figures: Vec<FigureShown>,
     /// Its dilutions.
     pub dilutions: Vec<DilutionShown>,
+    /// What it asks of whoever handles it, at any content.
+    pub concerns: String,
+    /// What section 3 of its sheet lists.
+    pub ingredients: Vec<IngredientRow>,
+    /// Did a steward say that this is all of it?
+    pub composition_is_known: bool,
     /// Hazard statements as supplied.
     pub hazards: Vec<CodeShown>,
     /// Precautionary statements as supplied.
@@ -123,6 +130,8 @@ pub struct ProductPage {
     pub may_make: bool,
     /// What was made of it and is left.
     pub stocks: Vec<StockRow>,
+    /// What to tell whom before it is opened, one sentence a topic; for stewards only.
+    pub supplements: Vec<String>,
 }
 
 /// A product as typed.

@@ -140,7 +140,7 @@ impl NewProduct {
         }
     }
 
-    /// The product as it is from now on.
+    /// The product as it is from now on, without ingredients: they are set by themselves.
     pub(super) fn settled(
         self,
         id: Uuid,
@@ -176,6 +176,8 @@ impl NewProduct {
             bromide_limit_mg_per_litre: self.bromide_limit_mg_per_litre,
             figures_basis: self.figures_basis,
             dilutions,
+            ingredients: Vec::new(),
+            composition_is_known: false,
         }
     }
 }

@@ -11,6 +11,7 @@ use serde_json::Value;
 
 use fields::{Fields, Refusal};
 
+mod air;
 mod bench;
 mod fields;
 mod fixing;
@@ -51,7 +52,7 @@ fn questions() -> impl Iterator<Item = &'static Question> {
         fixing::QUESTIONS,
     ]
     .into_iter()
-    .chain([times::QUESTIONS, safety::QUESTIONS])
+    .chain([times::QUESTIONS, safety::QUESTIONS, air::QUESTIONS])
     .flatten()
 }
 

@@ -1,9 +1,10 @@
-//! Questions about the verdict and about what must not meet.
+//! Questions about the verdict, about what must not meet, and about what a sheet lists.
 
 use serde_json::{Value, json};
 
 use super::fields::{Blame, Fields};
 use super::{Answer, Question, question};
+use crate::darkroom::cas::CasNumber;
 use crate::darkroom::incompatibility::{Liquid, Pour, judge_pour, judge_pour_of_one_product};
 use crate::darkroom::joining::{JoinRefused, Side, may_pour_together, may_top_up};
 use crate::darkroom::quantities::Moment;
@@ -67,6 +68,7 @@ pub(super) const QUESTIONS: &[Question] = &[
         r#","liquid":{"concentrate":["developer"]}"#,
         own_pour,
     ),
+    question("cas_number", r#","number":"123-31-9""#, cas_number),
 ];
 
 fn verdict(fields: &mut Fields) -> Answer {
@@ -193,4 +195,10 @@ fn pour(fields: &mut Fields) -> Answer {
 
 fn own_pour(fields: &mut Fields) -> Answer {
     Ok(judged(judge_pour_of_one_product(fields.take("liquid")?)))
+}
+
+fn cas_number(fields: &mut Fields) -> Answer {
+    let number: String = fields.take("number")?;
+    let number = CasNumber::parse(&number).blame("number")?;
+    Ok(json!({ "number": number.to_string() }))
 }

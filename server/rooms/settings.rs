@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::darkroom::silver::{SECOND_BATH_SHARE, SHIFTS};
 use crate::error::{Error, Result};
+use crate::web::air_units::AirUnits;
 use crate::web::dates::Zone;
 use crate::web::lengths::Lengths;
 use crate::web::numbers::Numbers;
@@ -166,6 +167,9 @@ pub struct Settings {
     /// The share of it that stays in the film, in parts per billion; none where nobody said.
     #[serde(default)]
     pub film_kept_ppb: Option<i64>,
+    /// Whether nobody mixes concentrate while nobody else is in the room.
+    #[serde(default)]
+    pub forbids_mixing_alone: bool,
 }
 
 /// From memory, as [`SHIFTS`] says.
@@ -199,6 +203,12 @@ impl Settings {
         Lengths::new(self.numbers(), self.units == Units::Inch)
     }
 
+    /// How this room writes what is said of its air.
+    #[must_use]
+    pub fn air_units(&self) -> AirUnits {
+        AirUnits::new(self.numbers(), self.units == Units::Inch)
+    }
+
     /// What a room starts with, to be changed by its steward: open around the
     /// clock, ten people, a test from 80 % used on, notes up to seven days late.
     /// The last two are the specification's; hours and number of people are
@@ -227,6 +237,7 @@ impl Settings {
             alkali_meq_per_litre: None,
             silver_mg_per_roll: None,
             film_kept_ppb: None,
+            forbids_mixing_alone: false,
         }
     }
 }

@@ -150,6 +150,29 @@ impl Choice {
     }
 }
 
+/// One input of a row of a form that has several.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Cell {
+    /// What its id ends with: `row-1-line`.
+    pub id: String,
+    /// As typed.
+    pub value: String,
+    /// What to mend.
+    pub sentence: Option<String>,
+}
+
+impl Cell {
+    /// An input of that id, with what stands beside it.
+    #[must_use]
+    pub fn new(id: String, value: &str, problems: &Problems) -> Self {
+        Self {
+            value: value.to_owned(),
+            sentence: problems.of(&id).map(str::to_owned),
+            id,
+        }
+    }
+}
+
 /// Is that value among the ones ticked?
 #[must_use]
 pub fn is_among(ticked: &[String], value: &str) -> bool {

@@ -16,8 +16,9 @@ use crate::database::Scope;
 use crate::identity::sessions::cookie;
 use crate::identity::{Permit, Person};
 use crate::rights::{
-    KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeBench,
-    SeeHandover, SeeLamps, SeeMembers, SeePapers, SeeProducts, SeeRoom, SeeScreens,
+    KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeAir,
+    SeeBench, SeeChecks, SeeHandover, SeeInductions, SeeLamps, SeeMembers, SeeOwnInductions,
+    SeePapers, SeeProducts, SeeRoom, SeeScreens, SeeTopics,
 };
 use crate::web::shell::{Display, Place, RoomName, Shell};
 
@@ -154,12 +155,17 @@ fn places(role: Role) -> Vec<Place> {
         (Place::Notices, ReadNotices::ROW),
         (Place::Present, LookAtBoard::ROW),
         (Place::Outages, LookAtBoard::ROW),
+        (Place::Checks, SeeChecks::ROW),
         (Place::Book, ReadBook::ROW),
         (Place::Members, SeeMembers::ROW),
         (Place::Bench, SeeBench::ROW),
         (Place::Products, SeeProducts::ROW),
         (Place::Papers, SeePapers::ROW),
         (Place::Lamps, SeeLamps::ROW),
+        (Place::OwnInductions, SeeOwnInductions::ROW),
+        (Place::Inductions, SeeInductions::ROW),
+        (Place::Topics, SeeTopics::ROW),
+        (Place::Air, SeeAir::ROW),
         (Place::Settings, SeeRoom::ROW),
         (Place::Screens, SeeScreens::ROW),
         (Place::Handover, SeeHandover::ROW),

@@ -4,13 +4,17 @@
 //! this module knows words. A sentence says what to do where there is something
 //! to do.
 
+pub mod air;
 pub mod api;
 pub mod arrivals;
 pub mod bench;
+pub mod checks;
 pub mod desk;
 pub mod drawing;
 pub mod entries;
 pub mod handover;
+pub mod inductions;
+pub mod ingredients;
 pub mod keeping;
 pub mod lamps;
 pub mod lines;
@@ -27,6 +31,7 @@ pub mod readings;
 pub mod screens;
 pub mod sheets;
 pub mod testing;
+pub mod topics;
 pub mod trays;
 pub mod verdicts;
 

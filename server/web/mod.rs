@@ -2,6 +2,8 @@
 //! fields, drawings, dates and numbers. Imports no noun but for what every page of a
 //! room says beside its own matter.
 
+/// Floors, heights and flows of air in a room's units.
+pub mod air_units;
 /// What every page of a room says beside its own matter.
 pub mod around;
 /// Style sheets and script, embedded, under names that change with their content.
@@ -50,6 +52,8 @@ pub mod numbers;
 pub mod offline;
 /// The frame around every page.
 pub mod shell;
+/// Tables as files for spreadsheets.
+pub mod table;
 /// https by the program itself.
 pub mod tls;
 /// Pages that belong to no noun: errors, a closed room, the word before Safelight.

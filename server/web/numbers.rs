@@ -118,6 +118,15 @@ impl Numbers {
         self.read_scaled(typed.strip_suffix('%').unwrap_or(typed), 7)
     }
 
+    /// Millionths from per cent.
+    ///
+    /// # Errors
+    /// The [`NumberProblem`].
+    pub fn read_percent_coarsely(self, typed: &str) -> Result<i64, NumberProblem> {
+        let typed = typed.trim();
+        self.read_scaled(typed.strip_suffix('%').unwrap_or(typed), 4)
+    }
+
     /// Tenths of a degree from degrees Celsius, with or without the unit behind.
     ///
     /// # Errors
@@ -126,6 +135,14 @@ impl Numbers {
         let typed = typed.trim();
         let bare = typed.strip_suffix(['C', 'c']).unwrap_or(typed).trim_end();
         self.read_scaled(bare.strip_suffix('\u{b0}').unwrap_or(bare), 1)
+    }
+
+    /// Tenths: factors to one decimal place.
+    ///
+    /// # Errors
+    /// The [`NumberProblem`].
+    pub fn read_tenths(self, typed: &str) -> Result<i64, NumberProblem> {
+        self.read_scaled(typed, 1)
     }
 
     /// A whole number of things.

@@ -1,7 +1,10 @@
 //! Pages that belong to no noun.
 
 use askama::Template;
+use serde::Deserialize;
 
+use super::dates::Moment;
+use super::fields::Problems;
 use super::shell::Shell;
 
 /// What went wrong, as the page says it.
@@ -104,4 +107,52 @@ pub struct ConfirmPage {
     pub back: String,
     /// Idempotency key.
     pub key: String,
+}
+
+/// Why something is taken back, as typed.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(default)]
+pub struct ReasonForm {
+    /// Idempotency key.
+    pub key: String,
+    /// Why.
+    pub reason: String,
+}
+
+/// What a page that takes something back says of it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct TakeBackWords {
+    /// `Take a fog test back`.
+    pub title: &'static str,
+    /// `Take this test back?`
+    pub question: &'static str,
+    /// What holds then.
+    pub consequence: &'static str,
+}
+
+/// Asks why something that was found is taken back, and keeps it in the book. Posts
+/// [`ReasonForm`] to `action`.
+#[derive(Debug, Clone, Template)]
+#[template(path = "take_back.html")]
+pub struct TakeBackPage {
+    /// The frame.
+    pub shell: Shell,
+    /// What the page says.
+    pub words: TakeBackWords,
+    /// Where the form goes: a whole link, made by `Shell::at`.
+    pub action: String,
+    /// What it belongs to: a whole link.
+    pub back: String,
+    /// By name.
+    pub back_name: String,
+    /// What was found.
+    pub found: String,
+    /// When.
+    pub at: Moment,
+    /// Whether it was taken back before.
+    pub is_undone: bool,
+    /// As typed.
+    pub form: ReasonForm,
+    /// What to mend.
+    pub problems: Problems,
 }

@@ -3,10 +3,6 @@
 use time::Duration;
 use uuid::Uuid;
 use wetside::arrivals::actions::arrive;
-use wetside::bench::actions::{NewTray, set_tray};
-use wetside::bench::bottles::actions::{NewBottle, set_bottle};
-use wetside::bench::finishing::actions::{Joining, NewFinishing, join_wash, set_finishing};
-use wetside::bench::spaces::actions::{NewSpace, set_space};
 use wetside::handover::actions::{NewHandover, open};
 use wetside::identity::accounts::NewAccount;
 use wetside::identity::names::LogInName;
@@ -15,21 +11,18 @@ use wetside::identity::secret::Secret;
 use wetside::identity::{Person, permit_for, tokens};
 use wetside::logbook::{Asked, Author, Book};
 use wetside::members::{self, actions};
-use wetside::mixes::actions::{NewMix, VesselId, mix};
-use wetside::mixes::readings::{NewReading, Taken, look};
-use wetside::mixes::stock::actions::{NewStock, make_stock};
 use wetside::outages::What;
 use wetside::outages::actions::{NewOutage, begin};
-use wetside::products::actions::{NewProduct, set_product};
-use wetside::products::{Form, Kind};
-use wetside::rights::{
-    Arrive, HandOver, Invite, KeepBench, KeepMembers, KeepProducts, Mix, NoteOutages, NoteSheets,
-    Role, SeeRoom, TestMix,
-};
+use wetside::rights::{Arrive, HandOver, Invite, KeepMembers, NoteOutages, Role, SeeRoom};
 
+use super::air::{aired, measured};
+use super::checks::{check, check_result};
+use super::fittings;
+use super::inductions::{inductions, topic};
+use super::ingredients::ingredients;
 use super::lamps::{fog_test, lamp};
 use super::screens::paired;
-use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key, tray_on};
+use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key};
 
 /// Somebody who asks, by the name the snapshot has for them.
 pub(crate) type Actor = (&'static str, Option<Person>);
@@ -55,8 +48,14 @@ pub(crate) struct House {
     outage: Uuid,
     lamp: Uuid,
     fog_test: Uuid,
+    check: Uuid,
+    check_result: Uuid,
+    flow: Uuid,
+    airing: Uuid,
     presence: Uuid,
     handover: Uuid,
+    topic: Uuid,
+    induction: Uuid,
     /// Paired screens, by the names they have among the actors.
     screens: Vec<(&'static str, Uuid, Browser)>,
 }
@@ -64,11 +63,7 @@ pub(crate) struct House {
 impl House {
     pub(crate) async fn furnish(stage: Stage) -> Self {
         let bench = stage.bench().await;
-        empty_tray(&stage, bench.line).await;
-        wash(&stage, &bench).await;
-        let bottle = bottle(&stage).await;
-        fill(&stage, bottle, bench.dilution).await;
-        empty_bottle(&stage).await;
+        let bottle = at_the_bench(&stage, &bench).await;
         let noted = stage.note(&stage.cast.member, &bench, 0, 6).await.unwrap();
         let spare = somebody(&stage, "spare", stage.room, Role::Member).await;
         let suspended = somebody(&stage, "suspended", stage.room, Role::Steward).await;
@@ -89,25 +84,29 @@ impl House {
         ];
         let outage = fan_off(&stage).await;
         let lamp = lamp(&stage).await;
+        let topic = topic(&stage).await;
+        let check = check(&stage).await;
+        let space = fittings::space(&stage).await;
         let handover = handed_over(&stage, suspended.id).await;
-        let mut screens = Vec::new();
-        for (name, kind) in [("board-screen", "board"), ("door-screen", "door")] {
-            let (id, browser) = paired(&stage, kind).await;
-            screens.push((name, id, browser));
-        }
         Self {
-            screens,
+            screens: screens(&stage).await,
             outage,
             lamp,
             fog_test: fog_test(&stage, lamp, bench.classes[0]).await,
+            check,
+            check_result: check_result(&stage, check).await,
             presence: present(&stage, &spare).await,
             handover,
+            topic,
+            induction: inductions(&stage, topic, &spare).await,
             bottle,
-            space: space(&stage).await,
-            stock: stock(&stage).await,
+            flow: measured(&stage, space).await,
+            airing: aired(&stage, space).await,
+            space,
+            stock: fittings::stock(&stage).await,
             note: noted.seq,
             note_id: noted.id("pass").unwrap(),
-            reading: reading(&stage, &bench).await,
+            reading: fittings::reading(&stage, &bench).await,
             link: invitation(&stage).await,
             checkpoint: checkpoint(&stage, suspended.id).await,
             actors,
@@ -158,9 +157,15 @@ impl House {
             ("{outage}", self.outage.to_string()),
             ("{lamp}", self.lamp.to_string()),
             ("{test}", self.fog_test.to_string()),
+            ("{check}", self.check.to_string()),
+            ("{result}", self.check_result.to_string()),
+            ("{measurement}", self.flow.to_string()),
+            ("{airing}", self.airing.to_string()),
             ("{presence}", self.presence.to_string()),
             ("{screen}", self.screens[0].1.to_string()),
             ("{handover}", self.handover.to_string()),
+            ("{topic}", self.topic.to_string()),
+            ("{induction}", self.induction.to_string()),
             // Nobody's: those that are somebody's are tried where they are made.
             ("{token}", Uuid::nil().to_string()),
             ("{session}", Uuid::nil().to_string()),
@@ -192,9 +197,22 @@ impl House {
             ("outages/{id}", format!("outages/{}", self.outage)),
             ("lamps/{id}", format!("lamps/{}", self.lamp)),
             ("fog-tests/{id}", format!("fog-tests/{}", self.fog_test)),
+            ("checks/{id}", format!("checks/{}", self.check)),
+            (
+                "check-results/{id}",
+                format!("check-results/{}", self.check_result),
+            ),
+            ("air/{id}", format!("air/{}", self.space)),
+            (
+                "air-measurements/{id}",
+                format!("air-measurements/{}", self.flow),
+            ),
+            ("airings/{id}", format!("airings/{}", self.airing)),
             ("presences/{id}", format!("presences/{}", self.presence)),
             ("screens/{id}", format!("screens/{}", self.screens[0].1)),
             ("handovers/{id}", format!("handovers/{}", self.handover)),
+            ("topics/{id}", format!("topics/{}", self.topic)),
+            ("inductions/{id}", format!("inductions/{}", self.induction)),
         ];
         filled(pattern, &by_name)
     }
@@ -225,6 +243,27 @@ impl House {
         .unwrap();
         tokens::text(room, id, &secret)
     }
+}
+
+/// What stands at the bench beside its tray; the full bottle of it.
+async fn at_the_bench(stage: &Stage, bench: &Bench) -> Uuid {
+    fittings::empty_tray(stage, bench.line).await;
+    fittings::wash(stage, bench).await;
+    ingredients(stage, bench.product).await;
+    let bottle = fittings::bottle(stage).await;
+    fittings::fill(stage, bottle, bench.dilution).await;
+    fittings::empty_bottle(stage).await;
+    bottle
+}
+
+/// One paired screen of each kind.
+async fn screens(stage: &Stage) -> Vec<(&'static str, Uuid, Browser)> {
+    let mut screens = Vec::new();
+    for (name, kind) in [("board-screen", "board"), ("door-screen", "door")] {
+        let (id, browser) = paired(stage, kind).await;
+        screens.push((name, id, browser));
+    }
+    screens
 }
 
 fn filled(pattern: &str, by_name: &[(&str, String)]) -> String {
@@ -281,138 +320,6 @@ pub(crate) async fn somebody(stage: &Stage, part: &str, room: Uuid, role: Role) 
     person
 }
 
-/// A temperature that somebody took.
-async fn reading(stage: &Stage, bench: &Bench) -> Uuid {
-    let permit = stage.permit::<TestMix>(&stage.cast.member).await.unwrap();
-    let new = NewReading {
-        mix_id: bench.mix,
-        taken: Taken::Temperature(200),
-        remark: String::new(),
-        happened_at_us: None,
-    };
-    let app = &stage.installation.app;
-    let done = look(app, &permit, new_key(), new).await.unwrap();
-    done.id("reading").unwrap()
-}
-
-/// A tray that waits for a mix.
-async fn empty_tray(stage: &Stage, line: Uuid) {
-    let steward = &stage.cast.steward;
-    let permit = stage.permit::<KeepBench>(steward).await.unwrap();
-    let tray = NewTray {
-        name: "Stop bath".to_owned(),
-        ..tray_on(line)
-    };
-    let app = &stage.installation.app;
-    set_tray(app, &permit, new_key(), tray).await.unwrap();
-}
-
-/// Times of the first class, and a print of it in the wash.
-async fn wash(stage: &Stage, bench: &Bench) {
-    let (line_id, paper_class_id) = (bench.line, bench.classes[0]);
-    let times = NewFinishing {
-        line_id,
-        paper_class_id,
-        fix_s: 60,
-        longest_fix_s: 120,
-        rinse_s: 30,
-        wash_aid_s: None,
-        wash_with_aid_s: None,
-        wash_without_aid_s: 300,
-        basis: "invented for this test".to_owned(),
-    };
-    let app = &stage.installation.app;
-    let permit = stage.permit::<KeepBench>(&stage.cast.steward).await;
-    let set = set_finishing(app, &permit.unwrap(), new_key(), times).await;
-    set.unwrap();
-    let print = Joining {
-        line_id,
-        paper_class_id,
-        had_wash_aid: false,
-    };
-    let permit = stage.permit::<NoteSheets>(&stage.cast.member).await;
-    let joined = join_wash(app, &permit.unwrap(), new_key(), print).await;
-    joined.unwrap();
-}
-
-/// A bottle that stands beside the trays.
-async fn bottle(stage: &Stage) -> Uuid {
-    let permit = stage.permit::<KeepBench>(&stage.cast.steward).await;
-    let bottle = NewBottle {
-        id: None,
-        name: "Brown".to_owned(),
-        holds_ul: 1_000_000,
-        is_retired: false,
-    };
-    let app = &stage.installation.app;
-    let set = set_bottle(app, &permit.unwrap(), new_key(), bottle).await;
-    set.unwrap().id("bottle").unwrap()
-}
-
-/// A bottle that waits for a mix.
-async fn empty_bottle(stage: &Stage) {
-    let permit = stage.permit::<KeepBench>(&stage.cast.steward).await;
-    let bottle = NewBottle {
-        id: None,
-        name: "Clear".to_owned(),
-        holds_ul: 1_000_000,
-        is_retired: false,
-    };
-    let app = &stage.installation.app;
-    set_bottle(app, &permit.unwrap(), new_key(), bottle)
-        .await
-        .unwrap();
-}
-
-/// Fresh developer in a bottle.
-async fn fill(stage: &Stage, bottle: Uuid, dilution_id: Uuid) {
-    let permit = stage.permit::<Mix>(&stage.cast.trained).await;
-    let new = NewMix {
-        vessel: VesselId::Bottle(bottle),
-        dilution_id,
-        volume_ul: 500_000,
-        stock_id: None,
-        happened_at_us: None,
-    };
-    let app = &stage.installation.app;
-    mix(app, &permit.unwrap(), new_key(), new).await.unwrap();
-}
-
-/// A space without lines.
-async fn space(stage: &Stage) -> Uuid {
-    let permit = stage.permit::<KeepBench>(&stage.cast.steward).await;
-    let space = NewSpace {
-        id: None,
-        name: "Cellar".to_owned(),
-        position: None,
-        is_retired: false,
-    };
-    let app = &stage.installation.app;
-    let set = set_space(app, &permit.unwrap(), new_key(), space).await;
-    set.unwrap().id("space").unwrap()
-}
-
-/// Stock solution of a powder.
-async fn stock(stage: &Stage) -> Uuid {
-    let permit = stage.permit::<KeepProducts>(&stage.cast.steward).await;
-    let powder = NewProduct {
-        form: Form::Powder,
-        packet_makes_ul: Some(1_000_000),
-        data_sheet_on: Some("2026-03-02".to_owned()),
-        ..NewProduct::named("Alder powder".to_owned(), Kind::Developer)
-    };
-    let app = &stage.installation.app;
-    let set = set_product(app, &permit.unwrap(), new_key(), powder).await;
-    let new = NewStock {
-        product_id: set.unwrap().id("product").unwrap(),
-        packets_thousandths: 1_000,
-        happened_at_us: None,
-    };
-    let permit = stage.permit::<Mix>(&stage.cast.trained).await;
-    let made = make_stock(app, &permit.unwrap(), new_key(), new).await;
-    made.unwrap().id("stock_solution").unwrap()
-}
-
 /// A member of the room who keeps the other one.
 async fn in_both_rooms(stage: &Stage) -> Person {
     let neighbour = stage.cast.neighbour.clone();
@@ -458,7 +365,10 @@ async fn fan_off(stage: &Stage) -> Uuid {
 async fn present(stage: &Stage, person: &Person) -> Uuid {
     let permit = stage.permit::<Arrive>(person).await;
     let app = &stage.installation.app;
-    let done = arrive(app, &permit.unwrap(), new_key()).await.unwrap();
+    let until_us = stage.an_hour().await;
+    let done = arrive(app, &permit.unwrap(), new_key(), until_us)
+        .await
+        .unwrap();
     done.id("presence").unwrap()
 }
 

@@ -7,8 +7,13 @@
     reason = "what fails here fails the test"
 )]
 
+mod air;
 mod api;
+mod checks;
+mod fittings;
 pub(crate) mod house;
+mod inductions;
+mod ingredients;
 mod lamps;
 mod matrix;
 mod rights;

@@ -23,7 +23,7 @@ fn variants(path: &str, name: &str) -> Vec<String> {
 
 #[test]
 fn every_problem_has_a_sentence() {
-    let words = ["problems", "mix_problems", "sheets"].map(|file| {
+    let words = ["problems", "mix_problems", "inductions", "sheets", "air"].map(|file| {
         let path = format!("server/web/messages/{file}.rs");
         source(&path)
     });
@@ -40,8 +40,24 @@ fn every_problem_has_a_sentence() {
 fn nothing_is_called_harmless() {
     let banned =
         regex::Regex::new(r"(?i)harmless|non-?toxic|\bsafe to\b|no risk|no danger").unwrap();
-    for file in ["problems", "api", "bench", "keeping", "sheets", "verdicts"] {
-        let words = source(&format!("server/web/messages/{file}.rs"));
+    let mut files = [
+        "problems",
+        "air",
+        "api",
+        "bench",
+        "checks",
+        "inductions",
+        "ingredients",
+        "keeping",
+        "sheets",
+        "topics",
+        "verdicts",
+    ]
+    .map(|file| format!("server/web/messages/{file}.rs"))
+    .to_vec();
+    files.push("server/topics/starter.rs".to_owned());
+    for file in files {
+        let words = source(&file);
         let found = banned.find(&words).map(|found| found.as_str());
         assert_eq!(found, None, "{file}");
     }

@@ -1,30 +1,31 @@
 //! A book with entries of every kind: two trays, two mixes, notes, one taken
-//! back, one mix discarded, lamps tested, the fan off and on again, the room handed over.
+//! back, one mix discarded, lamps tested, the room checked, people inducted, the fan off
+//! and on again, the room handed over.
 
 use uuid::Uuid;
-use wetside::arrivals::{Arrived, Left, NotConfirmedLeft};
+use wetside::arrivals::{Arrived, Expected, LeavingExpected, Left, NotConfirmedLeft};
 use wetside::bench::{
     BottleSet, FinishingSet, LineSet, SpaceSet, Step, TraySet, WashEmptied, WashJoined,
 };
 use wetside::clock::micros;
 use wetside::darkroom::state::Origin;
-use wetside::error::Result;
+use wetside::error::{Error, Result};
 use wetside::handover::{HandedOver, HandoverOpened, HandoverWithdrawn, Part, digest};
-use wetside::lamps::{FogTestTakenBack, FogTested, Hanging, LampKind, LampSet};
 use wetside::logbook::Book;
 use wetside::members::{self, Joined};
 use wetside::mixes::stock::StockMade;
 use wetside::mixes::{Discarded, FrozenCapacity, Mixed, RULES, Stand, Storage, Why};
-use wetside::outages::{OutageBegan, OutageEnded, What};
 use wetside::papers;
-use wetside::products;
+use wetside::products::{self, Ingredient};
 use wetside::rights::Role;
 use wetside::screens::{PinRemoved, PinSet, ScreenEnded, ScreenPaired, ScreenRenamed};
 use wetside::sheets::{NoteUndone, Noted, Wear};
 
+use super::the_room;
+
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 80;
+pub(crate) const ENTRIES: i64 = 104;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -66,23 +67,30 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     };
     book.append(&undone).await?;
     let gone = &mixes[1];
-    let discarded = Discarded {
+    book.append(&discarded(gone)).await?;
+    super::mixes::write(book, printer, &mixes[0], gone).await?;
+    from_stock(book, line.id).await?;
+    let space = furnish(book, line.id, first.paper_class_id).await?;
+    ingredients(book, mixes[0].product_id).await?;
+    the_room::checks(book).await?;
+    the_room::lamps(book, first.paper_class_id).await?;
+    the_room::air(book, space).await?;
+    super::inductions::write(book, printer).await?;
+    the_room::outages(book).await?;
+    screens(book, printer).await?;
+    presences(book, printer).await?;
+    handovers(book, printer).await
+}
+
+fn discarded(gone: &Mixed) -> Discarded {
+    Discarded {
         mix_id: gone.mix_id,
         stand: gone.stand,
         volume_ul: gone.charged_ul,
         destination: "collected".to_owned(),
         container: "Grey drum".to_owned(),
         why: Why::Spent,
-    };
-    book.append(&discarded).await?;
-    super::mixes::write(book, printer, &mixes[0], gone).await?;
-    from_stock(book, line.id).await?;
-    furnish(book, line.id, first.paper_class_id).await?;
-    lamps(book, first.paper_class_id).await?;
-    outages(book).await?;
-    screens(book, printer).await?;
-    presences(book, printer).await?;
-    handovers(book, printer).await
+    }
 }
 
 /// Stock solution, and a mix that was drawn from it.
@@ -109,8 +117,8 @@ async fn from_stock(book: &mut Book<'_>, line_id: Uuid) -> Result<()> {
     Ok(())
 }
 
-/// What stands around the trays, and prints in the wash.
-async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Result<()> {
+/// What stands around the trays, and prints in the wash; the space that it has.
+async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Result<Uuid> {
     let space = SpaceSet {
         id: book.new_id(),
         name: "Cellar".to_owned(),
@@ -146,69 +154,26 @@ async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Re
     book.append(&joined).await?;
     book.append(&WashEmptied { line_id }).await?;
     book.append(&joined).await?;
-    Ok(())
+    Ok(space.id)
 }
 
-/// A lamp and a screen, each tested; one test was a mistake.
-async fn lamps(book: &mut Book<'_>, paper_class_id: Uuid) -> Result<()> {
-    for kind in LampKind::ALL {
-        let lamp = LampSet {
-            id: book.new_id(),
-            name: format!("A {}", kind.as_str()),
-            hangs: Hanging {
-                kind,
-                light: "Red filter".to_owned(),
-                distance_tenths_mm: 12_000,
-                space_id: None,
-            },
-            test_months: 12,
-            is_retired: false,
-        };
-        book.append(&lamp).await?;
-        let test = FogTested {
-            rules: wetside::lamps::RULES,
-            fog_test_id: book.new_id(),
-            lamp_id: lamp.id,
-            paper_class_id,
-            hangs: lamp.hangs,
-            clean_s: Some(240),
-            fogged_s: Some(480),
-            // Half of √(240 · 480) s is 169.7 s.
-            safe_s: Some(169),
-            again_by: "2027-11-25".to_owned(),
-        };
-        let fog_test_seq = book.append(&test).await?;
-        if kind == LampKind::Screen {
-            let back = FogTestTakenBack {
-                fog_test_id: test.fog_test_id,
-                fog_test_seq,
-                lamp_id: lamp.id,
-                reason: "Another screen".to_owned(),
-            };
-            book.append(&back).await?;
-        }
+/// What the sheet of a product lists.
+async fn ingredients(book: &mut Book<'_>, product_id: Uuid) -> Result<()> {
+    let products = products::products(book.tx()).await?;
+    let product = products.into_iter().find(|each| each.id == product_id);
+    let mut product = product.ok_or(Error::NotFound)?;
+    product.version += 1;
+    product.composition_is_known = true;
+    for (name, cas) in [("Hydroquinone", Some("123-31-9")), ("A salt", None)] {
+        product.ingredients.push(Ingredient {
+            name: name.to_owned(),
+            cas: cas.map(str::to_owned),
+            least_millionths: Some(10_000),
+            most_millionths: Some(50_000),
+            hazard_codes: vec!["H317".to_owned()],
+        });
     }
-    Ok(())
-}
-
-/// The fan was off, and the power is.
-async fn outages(book: &mut Book<'_>) -> Result<()> {
-    for what in [What::Fan, What::Power] {
-        let began = OutageBegan {
-            outage_id: book.new_id(),
-            what,
-            space_id: None,
-        };
-        book.append(&began).await?;
-        if what == What::Fan {
-            let ended = OutageEnded {
-                outage_id: began.outage_id,
-                what,
-                space_id: None,
-            };
-            book.append(&ended).await?;
-        }
-    }
+    book.append(&product).await?;
     Ok(())
 }
 
@@ -234,13 +199,24 @@ async fn screens(book: &mut Book<'_>, person_id: Uuid) -> Result<()> {
     Ok(())
 }
 
-/// Somebody came and left, and came and forgot to; the steward is there.
+/// Somebody came alone, stayed longer and left, and came and forgot to; the steward is there.
 async fn presences(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
+    let steward = steward(book).await?;
     for is_confirmed in [true, false] {
-        let arrived = arrived(book, printer);
+        let arrived = Arrived {
+            supervisor_id: (!is_confirmed).then_some(steward),
+            expected: is_confirmed.then(|| expected(book, 1)),
+            ..arrived(book, printer)
+        };
         book.append(&arrived).await?;
         let (presence_id, person_id) = (arrived.presence_id, printer);
         if is_confirmed {
+            let stays = LeavingExpected {
+                presence_id,
+                person_id,
+                expected: expected(book, 2),
+            };
+            book.append(&stays).await?;
             let left = Left {
                 presence_id,
                 person_id,
@@ -255,7 +231,6 @@ async fn presences(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
             book.append(&forgotten).await?;
         }
     }
-    let steward = steward(book).await?;
     let arrived = arrived(book, steward);
     book.append(&arrived).await?;
     Ok(())
@@ -268,10 +243,19 @@ fn arrived(book: &mut Book<'_>, person_id: Uuid) -> Arrived {
         local_date: "2026-11-25".to_owned(),
         // Long after every night of the tests.
         over_at_us: micros(book.now()) + 1_000 * 86_400_000_000,
+        supervisor_id: None,
+        expected: None,
     }
 }
 
-async fn steward(book: &mut Book<'_>) -> Result<Uuid> {
+fn expected(book: &Book<'_>, hours: i64) -> Expected {
+    Expected {
+        at_us: micros(book.now()) + hours * 3_600_000_000,
+        clock: format!("{}:00", 13 + hours),
+    }
+}
+
+pub(super) async fn steward(book: &mut Book<'_>) -> Result<Uuid> {
     let stewards = members::members(book.tx(), 0).await?;
     let steward = stewards.iter().find(|member| member.role == Role::Steward);
     Ok(steward.unwrap().person)

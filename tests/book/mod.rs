@@ -10,8 +10,10 @@
 mod bench;
 mod catalogue;
 mod helpers;
+mod inductions;
 mod jobs;
 mod knife;
 mod mixes;
 mod reading;
 mod tampering;
+mod the_room;

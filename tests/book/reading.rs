@@ -20,8 +20,9 @@ use super::helpers::{Library, run};
 /// The entry by which the steward joined: shown to stewards and to the steward.
 const STEWARD_JOINED: i64 = 2;
 /// What is not shown to the member: that the steward came in, before the handovers'
-/// four entries; the four of screens, before PINs and presences; that one joined.
-const HIDDEN: [i64; 6] = [76, 69, 68, 67, 66, STEWARD_JOINED];
+/// four entries; the four of screens, before PINs and presences; what the steward
+/// declared to know; that one joined.
+const HIDDEN: [i64; 7] = [100, 92, 91, 90, 89, 85, STEWARD_JOINED];
 /// The entry by which the member joined.
 const MEMBER_JOINED: i64 = 3;
 
@@ -244,11 +245,11 @@ async fn only_stewards_look_for_somebody_else() {
         .page(library.as_member(), by(library.member), None)
         .await
         .unwrap();
-    // Notes and what became of them, a PIN, two times of being there, then two
-    // handovers with their ends.
+    // From the last: handovers, times of being there, a PIN, inductions, notes.
     let wanted = "handed_over handover_opened handover_withdrawn handover_opened \
-        not_confirmed_left arrived left arrived pin_removed pin_set film_noted note_undone \
-        noted noted joined";
+        not_confirmed_left arrived left leaving_expected arrived pin_removed pin_set \
+        induction_withdrawn inducted induction_confirmed inducted film_noted note_undone noted \
+        noted joined";
     assert_eq!(kinds_of(&own).join(" "), wanted);
     let asked = library
         .page(library.as_steward(), by(library.member), None)

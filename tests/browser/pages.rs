@@ -94,6 +94,9 @@ const WANT_INPUT: &[&str] = &[
     "/rooms/{room}/products",
     "/rooms/{room}/products/{product}/dilutions",
     "/rooms/{room}/outages",
+    "/rooms/{room}/checks",
+    "/rooms/{room}/checks/{check}/record",
+    "/rooms/{room}/air/{space}/measure",
 ];
 
 /// Every page: of the steward's first, then what others see otherwise.

@@ -9,11 +9,14 @@ use axum::extract::Request;
 use axum::middleware::{Next, from_fn};
 use wetside::clock::Clock;
 use wetside::identity::links;
+use wetside::rights::{KeepTopics, Role};
+use wetside::topics::actions::copy_starter;
 
 use super::chromium::Chromium;
 use super::hands::{By, Hands};
 use super::site::Site;
-use crate::harness::{PASSWORD, START, alone, on_runtime, scenario};
+use crate::access::house::somebody;
+use crate::harness::{PASSWORD, START, alone, new_key, on_runtime, scenario};
 
 /// Pages as the browser loads them, counted at the door.
 #[derive(Clone, Default)]
@@ -86,6 +89,56 @@ fn from_a_fresh_installation_to_the_first_board() {
             );
             drop(site);
             installation.close().await;
+        }
+    });
+}
+
+/// Who inducts and who is inducted have a phone each. Everything that is asked for is
+/// ticked already and nothing has to be typed, of the eight fields that it may take.
+#[test]
+fn an_uninducted_person_is_refused_inducted_and_comes_in() {
+    scenario(async |stage| {
+        let (member, steward) = (stage.cast.member.clone(), stage.cast.steward.clone());
+        let permit = stage.permit::<KeepTopics>(&steward).await.unwrap();
+        let app = &stage.installation.app;
+        copy_starter(app, &permit, new_key(), ()).await.unwrap();
+        let newcomer = somebody(&stage, "newcomer", stage.room, Role::Member).await;
+        for (by, person) in [(By::Finger, member), (By::Keyboard, newcomer)] {
+            let (chromium, loads) = (Chromium::start(), Loads::default());
+            let site = Site::open_with(&stage.installation, |service| loads.around(service)).await;
+            let own = site.phone(&chromium, Some(&person)).await;
+            own.open(&stage.at("/arrive")).await;
+            assert_eq!(own.text(".told h2").await, "You cannot come in yet");
+            let said = own.text(".told").await;
+            assert!(
+                said.contains("Gloves and tongs") && said.contains(&steward.name),
+                "{said}"
+            );
+            assert!(!own.has("form.coming").await);
+
+            let desk = site.phone(&chromium, Some(&steward)).await;
+            let before = loads.count();
+            desk.open(&stage.at("/inductions")).await;
+            let mut hands = Hands::at(&desk, by);
+            hands.go(&format!("Induct {}", person.name)).await;
+            hands.go("Record it").await;
+            let waits = desk.text(".told h2").await;
+            assert_eq!(waits, "1 record waits for confirmation");
+            let mut hands = Hands::at(&own, by);
+            hands.tap("More").await;
+            hands.go("Your inductions").await;
+            hands.go("I was told all of this").await;
+            let steps = loads.count() - before;
+            assert!(
+                steps <= 6,
+                "{by:?}: {steps} page loads to induct and confirm"
+            );
+
+            hands.tap("More").await;
+            hands.go("Who is here").await;
+            hands.go("Arrive or leave").await;
+            hands.go("I am here").await;
+            assert_eq!(own.text("h1").await, "You are here");
         }
     });
 }

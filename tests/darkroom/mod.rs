@@ -4,6 +4,7 @@
 
 #![expect(clippy::unwrap_used, reason = "a helper of a test fails with it")]
 
+mod air;
 mod bench;
 mod dilution;
 mod fog;

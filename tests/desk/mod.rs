@@ -10,6 +10,7 @@
 mod bench;
 mod dilutions;
 mod finishing;
+mod ingredients;
 mod papers;
 mod products;
 mod rights;

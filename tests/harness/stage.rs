@@ -6,8 +6,11 @@ use std::sync::atomic::{AtomicU32, Ordering};
 use time::macros::datetime;
 use time::{Duration, OffsetDateTime};
 use uuid::Uuid;
+use wetside::air::FlowOf;
+use wetside::air::actions::{NewMeasurement, measure};
+use wetside::arrivals::over_at;
 use wetside::bench::actions::{NewTray, set_tray};
-use wetside::clock::Clock;
+use wetside::clock::{Clock, micros};
 use wetside::database::Scope;
 use wetside::error::Result;
 use wetside::identity::accounts::{self, NewAccount};
@@ -26,7 +29,7 @@ use wetside::rooms::actions::{Founder, NewRoom, open_room};
 use wetside::sheets::NewNote;
 use wetside::sheets::actions::note_sheets;
 use wetside::starters::STARTERS;
-use wetside::{bench, members, papers, products};
+use wetside::{bench, members, papers, products, rooms};
 
 use super::browser::Browser;
 use super::server::{Installation, alone, on_runtime, shared};
@@ -201,6 +204,20 @@ impl Stage {
         clock.set(clock.now() + time);
     }
 
+    /// Until when somebody alone says they stay who comes now: for an hour, or until they
+    /// are taken for gone.
+    pub(crate) async fn an_hour(&self) -> Option<i64> {
+        let scope = Scope {
+            room: self.room,
+            person: None,
+        };
+        let database = self.installation.app.database();
+        let settings = database.reading(scope, |tx| Box::pin(rooms::settings(tx)));
+        let now = self.installation.clock.now();
+        let over_at = over_at(&settings.await.unwrap(), now).unwrap();
+        Some(micros(over_at.min(now + Duration::hours(1))))
+    }
+
     /// Checks the room's book and everything made of it.
     pub(crate) async fn check_book(&self) {
         let owner = self.installation.app.owner().unwrap();
@@ -294,6 +311,22 @@ impl Stage {
         let app = &self.installation.app;
         let done = set_product(app, &permit, new_key(), new).await.unwrap();
         (done.id("product").unwrap(), dilution)
+    }
+
+    /// Records some exhaust of the room itself, so that a toner may start in it.
+    pub(crate) async fn measured_exhaust(&self) {
+        let steward = &self.cast.steward;
+        let permit = self.permit::<rights::KeepAir>(steward).await.unwrap();
+        let new = NewMeasurement {
+            place_id: self.room,
+            of: FlowOf::Exhaust,
+            ul_per_s: 100_000_000,
+            measured_on: "2026-11-20".to_owned(),
+            measured_by: String::new(),
+            how: "At the grille".to_owned(),
+        };
+        let app = &self.installation.app;
+        measure(app, &permit, new_key(), new).await.unwrap();
     }
 
     /// Notes sheets of 8×10 in as this person.

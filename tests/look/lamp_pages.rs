@@ -3,11 +3,13 @@
 use askama::Template;
 use wetside::lamps::views::{
     FogTestForm, FogTestPage, LampForm, LampFormPage, LampPage, LampShown, LampsPage, PaperShown,
-    TakeBackForm, TakeBackPage, TestRow,
+    TestRow,
 };
 use wetside::web::desk::RetiredRow;
 use wetside::web::fields::{Choice, Problems};
+use wetside::web::messages::lamps::TAKE_BACK;
 use wetside::web::shell::{Place, Shell};
+use wetside::web::views::{ReasonForm, TakeBackPage};
 
 use super::Page;
 use super::bench_pages::moment;
@@ -190,15 +192,16 @@ fn fog_test(shell: Shell) -> String {
 
 fn fog_test_back(shell: Shell) -> String {
     let page = TakeBackPage {
+        words: TAKE_BACK,
+        action: shell.at("/fog-tests/1/take-back"),
+        back: shell.at("/lamps/1"),
         shell: placed(shell),
-        id: "1".to_owned(),
-        lamp_id: "1".to_owned(),
-        name: "Red lamp over the sink".to_owned(),
+        back_name: "Red lamp over the sink".to_owned(),
         found: "Resin-coated: nothing fogged up to 8 min. Safe time 4 min, a lower figure."
             .to_owned(),
         at: moment("Tue 3 Nov 2026, 18:05"),
         is_undone: false,
-        form: TakeBackForm {
+        form: ReasonForm {
             key: "k".to_owned(),
             reason: String::new(),
         },

@@ -6,10 +6,13 @@
 
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
 
+mod air_pages;
 mod arrival_pages;
 mod bench_pages;
+mod check_pages;
 mod colours;
 mod desk_pages;
+mod induction_pages;
 mod keeping_pages;
 mod lamp_pages;
 mod line_pages;
@@ -33,9 +36,12 @@ pub(crate) type Page = (&'static str, fn(Shell) -> String);
 /// Every page.
 pub(crate) fn pages() -> Vec<Page> {
     [
+        air_pages::PAGES,
         arrival_pages::PAGES,
         bench_pages::PAGES,
+        check_pages::PAGES,
         desk_pages::PAGES,
+        induction_pages::PAGES,
         keeping_pages::PAGES,
         lamp_pages::PAGES,
         line_pages::PAGES,
@@ -76,6 +82,10 @@ pub(crate) fn shell(display: Display) -> Shell {
             Place::Products,
             Place::Papers,
             Place::Lamps,
+            Place::OwnInductions,
+            Place::Inductions,
+            Place::Topics,
+            Place::Air,
             Place::Settings,
             Place::Screens,
             Place::Handover,

@@ -3,11 +3,12 @@
 use askama::Template;
 use wetside::mixes::stock::views::StockRow;
 use wetside::products::Place as Stands;
+use wetside::products::ingredients::views::{IngredientCells, IngredientRow, IngredientsPage};
 use wetside::products::views::{
     CapacityField, CodeShown, DilutionForm, DilutionFormPage, DilutionShown, FigureGroup,
     FigureShown, PlaceFields, ProductForm, ProductFormPage, ProductPage, ProductRow, ProductsPage,
 };
-use wetside::web::fields::{Choice, Problems};
+use wetside::web::fields::{Cell, Choice, Problems};
 use wetside::web::shell::{Place, Shell};
 
 use super::bench_pages::moment;
@@ -19,6 +20,7 @@ pub(crate) const PAGES: &[Page] = &[
     ("product", product),
     ("product-form", product_form),
     ("dilution-form", dilution_form),
+    ("ingredients", ingredients),
 ];
 
 fn products(shell: Shell) -> String {
@@ -102,6 +104,25 @@ fn product(shell: Shell) -> String {
             dilution_shown("d1", "1+9", ("100 sheets", "50 sheets")),
             dilution_shown("d2", "1+14", ("70 sheets", "40 sheets")),
         ],
+        concerns: "At any content: treat it as a sensitiser (an allergy builds up over many small splashes) and something that damages eyes for good. Nobody has said that its list of ingredients is complete, so treat it as hazardous in every other way too. The supplier’s data sheet decides.".to_owned(),
+        ingredients: vec![
+            IngredientRow {
+                name: "Hydroquinone".to_owned(),
+                cas: Some("123-31-9".to_owned()),
+                content: "1\u{a0}% to 5\u{a0}%".to_owned(),
+                hazards: vec![
+                    code("H317", "May cause an allergic skin reaction."),
+                    code("H318", "Causes serious eye damage."),
+                ],
+            },
+            IngredientRow {
+                name: "A wetting agent".to_owned(),
+                cas: None,
+                content: "up to 0.1\u{a0}%".to_owned(),
+                hazards: Vec::new(),
+            },
+        ],
+        composition_is_known: false,
         hazards: vec![
             code("H317", "May cause an allergic skin reaction."),
             code("H319", "Causes serious eye irritation."),
@@ -114,6 +135,7 @@ fn product(shell: Shell) -> String {
         may_change: true,
         is_powder: true,
         may_make: true,
+        supplements: vec!["Lith developer: tell Alwin Corrie, Sunniva Braithe.".to_owned()],
         stocks: vec![StockRow {
             id: "s1".to_owned(),
             made: moment("Sun 1 Nov 2026"),
@@ -196,6 +218,45 @@ fn dilution_form(shell: Shell) -> String {
             "capacity-1",
             "Enter the sheets per litre of FB as a number.",
         ),
+    };
+    page.render().unwrap()
+}
+
+fn ingredients(shell: Shell) -> String {
+    let problems = Problems::one(
+        "row-2-cas",
+        "The last digit of this CAS number does not go with the others. Copy it again.",
+    );
+    let row = |number: usize, values: [&str; 5]| {
+        let fields = ["name", "cas", "least", "most", "codes"];
+        let cell = |at: usize| {
+            Cell::new(
+                format!("row-{number}-{}", fields[at]),
+                values[at],
+                &problems,
+            )
+        };
+        IngredientCells {
+            number,
+            name: cell(0),
+            cas: cell(1),
+            least: cell(2),
+            most: cell(3),
+            hazard_codes: cell(4),
+        }
+    };
+    let page = IngredientsPage {
+        shell,
+        product_id: "p1".to_owned(),
+        product: "Larch print developer".to_owned(),
+        rows: vec![
+            row(1, ["Hydroquinone", "123-31-9", "1", "5", "H317, H318"]),
+            row(2, ["Sodium hydroxide", "1310-73-3", "", "0.5", "H314"]),
+            row(3, [""; 5]),
+        ],
+        key: "k".to_owned(),
+        is_complete: "yes".to_owned(),
+        problems,
     };
     page.render().unwrap()
 }

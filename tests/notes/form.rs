@@ -79,6 +79,7 @@ fn toned_is_asked_only_where_the_line_has_a_toner() {
                 .contains(&"Toned".to_owned())
         );
 
+        stage.measured_exhaust().await;
         let toner = stage
             .bath(bench.line, Kind::Toner, Step::Toner, |_| {})
             .await;

@@ -4,6 +4,8 @@
 
 #![expect(clippy::unwrap_used, reason = "a helper of a test fails with it")]
 
+mod air;
+mod cas;
 mod chemistry;
 mod dilution;
 mod fog;
@@ -53,6 +55,13 @@ fn is_published(source: &str) -> bool {
 
 /// Every check of this folder.
 const CHECKS: &[fn()] = &[
+    cas::published_numbers_agree_with_their_check_digit,
+    air::every_row_of_the_clearing_table,
+    air::a_misprint_is_no_row_of_the_table,
+    air::mixing_multiplies_the_time,
+    air::exhaust_of_two_darkrooms,
+    air::a_cubic_foot_a_minute_for_a_square_foot_is_5_08,
+    air::airing_every_fifteen_minutes,
     chemistry::bromide_from_developed_silver,
     chemistry::a_fresh_stop_bath,
     chemistry::a_stop_bath_turns_long_after_half_its_acid_is_gone,

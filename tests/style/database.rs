@@ -181,12 +181,58 @@ fn the_book_is_only_ever_added_to() {
     });
 }
 
+/// A row of each table in which it is written who was told what.
+fn told(room: Uuid, person: Uuid) -> Vec<String> {
+    vec![
+        format!(
+            "insert into fog_test_told (room_id, lamp_id, again_by, told_at)
+            select room_id, id, '2026-11-25', '2026-11-25 12:00 UTC'
+            from lamp
+            where room_id = '{room}'"
+        ),
+        format!(
+            "insert into topic_product (room_id, topic_id, product_id)
+            select t.room_id, t.id, p.id
+            from topic t
+            join product p on p.room_id = t.room_id
+            where t.room_id = '{room}'
+            limit 1"
+        ),
+        format!(
+            "insert into induction_told (room_id, person_id, topic_id, good_until, told_at)
+            select room_id, '{person}', id, '2026-11-25', '2026-11-25 12:00 UTC'
+            from topic
+            where room_id = '{room}'"
+        ),
+        format!(
+            "insert into supplement_told (
+                room_id, product_id, topic_id, counts_from_version, told_at
+            )
+            select room_id, product_id, topic_id, 1, '2026-11-25 12:00 UTC'
+            from topic_product
+            where room_id = '{room}'"
+        ),
+        format!(
+            "insert into room_check_told (room_id, room_check_id, due_on, told_at)
+            select room_id, id, '2026-11-25', '2026-11-25 12:00 UTC'
+            from room_check
+            where room_id = '{room}'"
+        ),
+        format!(
+            "insert into expected_told (room_id, presence_id, expected_at, person_id, told_at)
+            select room_id, id, over_at, person_id, arrived_at
+            from presence
+            where room_id = '{room}'"
+        ),
+    ]
+}
+
 /// Puts a row in the tables that a day at the bench leaves empty.
 async fn fill(house: &House, db: &mut PgConnection) {
     let steward = house.stage.cast.steward.clone();
     house.token(&steward, &house.stage.slug, &["read"]).await;
     let (room, person) = (house.stage.room, steward.id);
-    for statement in [
+    let rows = vec![
         format!(
             "insert into notice (room_id, id, person_id, kind, parameters, made_at)
             values ('{room}', '{person}', '{person}', 'test', '', '2026-11-25 12:00 UTC')"
@@ -206,12 +252,6 @@ async fn fill(house: &House, db: &mut PgConnection) {
             where room_id = '{room}'"
         ),
         format!(
-            "insert into fog_test_told (room_id, lamp_id, again_by, told_at)
-            select room_id, id, '2026-11-25', '2026-11-25 12:00 UTC'
-            from lamp
-            where room_id = '{room}'"
-        ),
-        format!(
             "insert into pin (room_id, person_id, hash, set_at)
             values ('{room}', '{person}', '-', '2026-11-25 12:00 UTC')"
         ),
@@ -219,7 +259,8 @@ async fn fill(house: &House, db: &mut PgConnection) {
             "insert into rinse (room_id, vessel_id, due_seq, rinsed_seq)
             values ('{room}', '{person}', 1, 2)"
         ),
-    ] {
+    ];
+    for statement in rows.into_iter().chain(told(room, person)) {
         db.execute(AssertSqlSafe(statement)).await.unwrap();
     }
 }
@@ -260,7 +301,7 @@ fn no_room_sees_or_touches_anothers_rows() {
         let from_home = tried(&mut web, Some(ours), "select 1 from mix").await;
         assert_eq!(from_home, Ok(2));
         // No entry made these: the book is to verify at the end.
-        for table in ["extension", "rinse"] {
+        for table in ["extension", "rinse", "topic_product"] {
             let gone = format!("delete from {table} where room_id = '{ours}'");
             owner.execute(AssertSqlSafe(gone)).await.unwrap();
         }

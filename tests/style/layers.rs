@@ -10,13 +10,16 @@ use syn::{ItemUse, UseTree};
 use super::source::{Source, below};
 
 const NOUNS: &[&str] = &[
+    "air",
     "arrivals",
     "bench",
     "bench_sheet",
     "board",
     "book",
+    "checks",
     "emergency",
     "handover",
+    "inductions",
     "labels",
     "lamps",
     "members",
@@ -28,6 +31,7 @@ const NOUNS: &[&str] = &[
     "rooms",
     "screens",
     "sheets",
+    "topics",
     "trays",
 ];
 
@@ -75,9 +79,39 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "what every page of a room says beside its own matter",
     ),
     (
+        "server/web/messages/air.rs",
+        &["air", "outages"],
+        "words for what is known of the air, and what is off",
+    ),
+    (
+        "server/web/messages/checks.rs",
+        &["checks"],
+        "words for what checks found and when they are due",
+    ),
+    (
         "server/web/messages/handover.rs",
         &["outages"],
         "words for what is off, in the list",
+    ),
+    (
+        "server/web/messages/arrivals.rs",
+        &["arrivals"],
+        "words for who came and went",
+    ),
+    (
+        "server/web/messages/inductions.rs",
+        &["inductions"],
+        "words for what people were told",
+    ),
+    (
+        "server/web/messages/topics.rs",
+        &["topics"],
+        "words for what asks for a topic",
+    ),
+    (
+        "server/web/messages/ingredients.rs",
+        &["products"],
+        "words for what products are made of",
     ),
     (
         "server/web/messages/lamps.rs",

@@ -14,3 +14,4 @@ pub use api::api;
 pub use entries::SpaceSet;
 pub use pages::pages;
 pub use store::{Space, space, spaces};
+pub use views::choices;

@@ -2,9 +2,12 @@
 
 use askama::Template;
 use serde::Deserialize;
+use uuid::Uuid;
 
+use super::Space;
 use crate::web::desk::RetiredRow;
-use crate::web::fields::Problems;
+use crate::web::fields::{Choice, Problems};
+use crate::web::messages::lines::NO_SPACE;
 use crate::web::shell::Shell;
 
 /// A space on its list.
@@ -58,4 +61,19 @@ pub struct SpacePage {
     pub form: SpaceForm,
     /// What to mend.
     pub problems: Problems,
+}
+
+/// What something may be put in: nothing where the room is one space. Where it is now,
+/// `there`, is offered whether it is used or not.
+#[must_use]
+pub fn choices(spaces: &[Space], there: Option<Uuid>) -> Vec<Choice> {
+    let offered = spaces.iter();
+    let offered = offered.filter(|space| !space.is_retired || Some(space.id) == there);
+    let mut choices: Vec<Choice> = offered
+        .map(|space| Choice::new(space.id.to_string(), space.name.clone()))
+        .collect();
+    if !choices.is_empty() {
+        choices.insert(0, Choice::new("", NO_SPACE));
+    }
+    choices
 }

@@ -4,7 +4,10 @@ use serde::Serialize;
 use time::OffsetDateTime;
 use uuid::Uuid;
 
-use super::{Ground, HYPOCHLORITE, guard, guard_container, life_of, liquid, state_of};
+use super::{
+    Ground, HYPOCHLORITE, Vessel, guard, guard_container, life_of, liquid, may_mix_alone, state_of,
+};
+use crate::air;
 use crate::app::App;
 use crate::darkroom::dilution::{Dilution, parts_for_volume};
 use crate::darkroom::joining::{JoinRefused, may_pour_together, may_top_up};
@@ -79,6 +82,7 @@ pub async fn top_up(
 
 async fn write_top_up(book: &mut Book<'_>, role: Role, new: NewTopUp) -> Result<()> {
     let ground = Ground::of(book, new.mix_id, new.happened_at_us).await?;
+    may_mix_alone(book, &ground.settings, ground.at).await?;
     let mix = &ground.mix;
     let product = mix
         .product_id
@@ -86,6 +90,9 @@ async fn write_top_up(book: &mut Book<'_>, role: Role, new: NewTopUp) -> Result<
     let product = products::product(book.tx(), product).await?;
     let product = product.ok_or(Error::NotFound)?;
     super::mixing::may_mix_product(&product, role)?;
+    if let Vessel::Tray(tray) = &ground.vessel {
+        air::may_start_in(book.tx(), tray.line_id, &product).await?;
+    }
     let state = ground.state(book).await?;
     may_top_up(&state, true, true, ground.moment(book.now())).map_err(refused)?;
     let room_ul = ground.vessel.holds_ul() - mix.level_ul();

@@ -3,7 +3,8 @@
 use serde::Serialize;
 use uuid::Uuid;
 
-use super::{Vessel, VesselId, happened, life_in};
+use super::{Vessel, VesselId, happened, life_in, may_mix_alone};
+use crate::air;
 use crate::app::App;
 use crate::darkroom::dilution::{Dilution, parts_for_volume};
 use crate::darkroom::incompatibility::Group;
@@ -120,6 +121,10 @@ async fn write_mix(
 ) -> Result<()> {
     let settings = rooms::settings(book.tx()).await?;
     let at = happened(book.now(), new.happened_at_us, &settings)?;
+    // What stood there on the first day was mixed before anybody asked.
+    if origin == Origin::Mixed {
+        may_mix_alone(book, &settings, at).await?;
+    }
     let vessel = Vessel::find(book.tx(), new.vessel).await?;
     vessel.must_be_empty(book.tx()).await?;
     if let (Some(at), Vessel::Tray(tray)) = (at, &vessel)
@@ -134,6 +139,9 @@ async fn write_mix(
     let product = products.iter().find(has_it);
     let product = product.ok_or_else(|| Error::field("dilution", Problem::NotAChoice))?;
     let figures = may_mix_in(product, role, new.dilution_id, &vessel)?;
+    if let (Vessel::Tray(tray), Origin::Mixed) = (&vessel, origin) {
+        air::may_start_in(book.tx(), tray.line_id, product).await?;
+    }
     let recipe = recipe(&vessel, product, figures, new.volume_ul)?;
     if let Some(stock) = new.stock_id {
         let then = at.unwrap_or(book.now());

@@ -4,6 +4,7 @@ use serde::Serialize;
 use uuid::Uuid;
 
 use super::{Ground, Vessel, VesselId, life_of};
+use crate::air;
 use crate::app::App;
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
@@ -104,5 +105,10 @@ async fn must_take(tx: &mut RoomTx, ground: &Ground, vessel: &Vessel) -> Result<
         .product_id
         .ok_or(Error::Refused(Problem::UnknownLiquid))?;
     let product = products::product(tx, product).await?;
-    vessel.must_be_for(product.ok_or(Error::NotFound)?.kind)
+    let product = product.ok_or(Error::NotFound)?;
+    vessel.must_be_for(product.kind)?;
+    match vessel {
+        Vessel::Tray(tray) => air::may_start_in(tx, tray.line_id, &product).await,
+        Vessel::Bottle(_) => Ok(()),
+    }
 }

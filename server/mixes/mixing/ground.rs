@@ -5,6 +5,7 @@ use axum::http::request::Parts;
 use time::OffsetDateTime;
 use uuid::Uuid;
 
+use crate::air::LineAir;
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
@@ -17,6 +18,7 @@ use crate::products::{self, DilutionFigures, Product};
 use crate::rights::{Right, Role};
 use crate::rooms::{self, Settings};
 use crate::web::fields::Choice;
+use crate::web::messages::problem;
 use crate::web::numbers::Numbers;
 
 /// The tray or the bottle that a path names.
@@ -50,6 +52,8 @@ pub(in crate::mixes) struct Ground {
     pub(super) classes: Vec<PaperClass>,
     pub(super) stocks: Vec<Stock>,
     pub(super) now: OffsetDateTime,
+    /// Where the vessel is a tray, what the air of its line lets start.
+    air: Option<LineAir>,
 }
 
 impl Ground {
@@ -64,7 +68,12 @@ impl Ground {
             .reading(permit.scope(), move |tx| {
                 Box::pin(async move {
                     let vessel = Vessel::find(tx, vessel).await?;
+                    let air = match &vessel {
+                        Vessel::Tray(tray) => Some(LineAir::of(tx, tray.line_id).await?),
+                        Vessel::Bottle(_) => None,
+                    };
                     Ok(Self {
+                        air,
                         settings: rooms::settings(tx).await?,
                         standing: store::in_vessel(tx, vessel.id()).await?,
                         vessel,
@@ -91,6 +100,11 @@ impl Ground {
         found.ok_or_else(|| Error::field("dilution", Problem::NotAChoice))
     }
 
+    /// Refuses a product that may not start in the vessel for the air around it.
+    pub(super) fn may_start(&self, product: &Product) -> Result<()> {
+        self.air.map_or(Ok(()), |air| air.may_start(product))
+    }
+
     /// Every dilution that may be mixed into the vessel by a role.
     pub(super) fn mixable(&self, role: Role) -> impl Iterator<Item = (&Product, &DilutionFigures)> {
         self.products.iter().flat_map(move |product| {
@@ -105,7 +119,13 @@ impl Ground {
     pub(super) fn choices(&self, role: Role) -> Vec<Choice> {
         let mixable = self.mixable(role);
         mixable
-            .map(|(product, figures)| Choice::new(figures.id, title(product, figures, self)))
+            .map(|(product, figures)| {
+                let choice = Choice::new(figures.id, title(product, figures, self));
+                match self.may_start(product) {
+                    Err(Error::Refused(why)) => choice.explained(problem(&why, self.numbers())),
+                    _ => choice,
+                }
+            })
             .collect()
     }
 

@@ -163,6 +163,7 @@ async fn reckon(
     let missing = || Error::field("dilution", Problem::Missing);
     let (product, figures) = ground.dilution(asked.dilution_id.ok_or_else(missing)?)?;
     may_mix_in(product, by.permit.role(), figures.id, &ground.vessel)?;
+    ground.may_start(product)?;
     let volume_ul = volume(asked, figures.parts_thousandths)?;
     let recipe = recipe(&ground.vessel, product, figures, volume_ul)?;
     let made = Made {

@@ -29,6 +29,7 @@ pub(super) fn worksheet(ground: &Ground, asked: &Asked, role: Role) -> Result<Wo
     let new = &asked.new;
     let (product, figures) = ground.dilution(new.dilution_id)?;
     may_mix_in(product, role, figures.id, &ground.vessel)?;
+    ground.may_start(product)?;
     let recipe = recipe(&ground.vessel, product, figures, new.volume_ul)?;
     let numbers = ground.numbers();
     let is_tray = matches!(ground.vessel, Vessel::Tray(_));

@@ -2,6 +2,8 @@
 
 use super::Taken;
 use crate::darkroom::incompatibility::Group;
+/// A reason, trimmed.
+pub use crate::input::needed_remark as reason;
 /// Words beside a reading, trimmed; may be empty.
 pub use crate::input::remark;
 use crate::input::{self, Bounds};
@@ -126,17 +128,5 @@ pub fn came_in(groups: &[Group], is_unknown: bool) -> Result<Vec<Group>, Problem
             true => Err(Problem::NotAChoice),
             false => Ok(all.copied().collect()),
         },
-    }
-}
-
-/// A reason, trimmed.
-///
-/// # Errors
-/// None at all, or an endless one.
-pub fn reason(text: &str) -> Result<String, Problem> {
-    let reason = remark(text)?;
-    match reason.is_empty() {
-        true => Err(Problem::Missing),
-        false => Ok(reason),
     }
 }

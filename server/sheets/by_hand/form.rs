@@ -2,7 +2,7 @@
 
 use time::OffsetDateTime;
 
-use super::views::{Cell, CheckCells, NoteCells, PaperForm};
+use super::views::{CheckCells, NoteCells, PaperForm};
 use super::{CheckRow, NewSheet, NoteRow};
 use crate::mixes::ReadingKind;
 use crate::mixes::readings::input::{Said, taken};
@@ -11,7 +11,7 @@ use crate::sheets::NewNote;
 use crate::sheets::note_pages::count;
 use crate::sheets::when;
 use crate::web::dates::Zone;
-use crate::web::fields;
+use crate::web::fields::{self, Cell};
 use crate::web::forms::read_id;
 use crate::web::numbers::Numbers;
 
@@ -261,12 +261,7 @@ impl PaperForm {
 }
 
 fn cell(stem: &str, row: usize, field: &str, value: &str, problems: &fields::Problems) -> Cell {
-    let id = id(stem, row, field);
-    Cell {
-        value: value.to_owned(),
-        sentence: problems.of(&id).map(str::to_owned),
-        id,
-    }
+    Cell::new(id(stem, row, field), value, problems)
 }
 
 /// A fresh form of that day.

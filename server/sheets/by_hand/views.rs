@@ -4,7 +4,7 @@ use askama::Template;
 use serde::Deserialize;
 
 use crate::web::dates::Moment;
-use crate::web::fields::{Choice, Problems};
+use crate::web::fields::{Cell, Choice, Problems};
 use crate::web::shell::Shell;
 
 /// The sheet as it was typed: lists of one value a row, in the order of the rows;
@@ -52,17 +52,6 @@ pub struct PaperForm {
     pub bath_temperature: Vec<String>,
     /// Of times: paper or film.
     pub sample: Vec<String>,
-}
-
-/// One input of a row.
-#[derive(Debug, Clone, Default)]
-pub struct Cell {
-    /// What its id ends with: `row-1-line`.
-    pub id: String,
-    /// As typed.
-    pub value: String,
-    /// What to mend.
-    pub sentence: Option<String>,
 }
 
 /// A row of sheets.

@@ -6,7 +6,7 @@
 use serde::de::DeserializeOwned;
 use uuid::Uuid;
 
-use crate::arrivals::{Arrived, Left, NotConfirmedLeft};
+use super::{air, arrivals, checks, inductions, lamps, mix_entries, topics};
 use crate::bench::{BottleSet, FinishingSet, LineSet, SpaceSet, TraySet, WashEmptied, WashJoined};
 use crate::book::names::Names;
 use crate::handover::{HandedOver, HandoverOpened, HandoverWithdrawn};
@@ -115,11 +115,6 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
     (OutageEnded::KIND, |text, telling| {
         say(text, telling, outage_ended)
     }),
-    (Arrived::KIND, |text, telling| say(text, telling, arrived)),
-    (Left::KIND, |text, telling| say(text, telling, left)),
-    (NotConfirmedLeft::KIND, |text, telling| {
-        say(text, telling, not_confirmed_left)
-    }),
     (ScreenPaired::KIND, |text, telling| {
         say(text, telling, screen_paired)
     }),
@@ -146,8 +141,16 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
 
 /// The sentences of every noun.
 pub fn sentences() -> impl Iterator<Item = &'static (&'static str, Sentence)> {
-    let mixes = super::mix_entries::SENTENCES;
-    SENTENCES.iter().chain(mixes).chain(super::lamps::SENTENCES)
+    let nouns = [
+        mix_entries::SENTENCES,
+        arrivals::SENTENCES,
+        lamps::SENTENCES,
+        checks::SENTENCES,
+        air::SENTENCES,
+        topics::SENTENCES,
+        inductions::SENTENCES,
+    ];
+    SENTENCES.iter().chain(nouns.into_iter().flatten())
 }
 
 /// What an entry says.
@@ -421,22 +424,6 @@ fn outage_began(entry: &OutageBegan, _: Telling<'_>) -> String {
 
 fn outage_ended(entry: &OutageEnded, _: Telling<'_>) -> String {
     format!("The {} was on again.", what(entry.what))
-}
-
-fn arrived(entry: &Arrived, telling: Telling<'_>) -> String {
-    format!("{} arrived.", telling.name(entry.person_id))
-}
-
-fn left(entry: &Left, telling: Telling<'_>) -> String {
-    format!("{} left.", telling.name(entry.person_id))
-}
-
-fn not_confirmed_left(entry: &NotConfirmedLeft, telling: Telling<'_>) -> String {
-    format!(
-        "{}: not confirmed left, {}.",
-        telling.name(entry.person_id),
-        entry.local_date
-    )
 }
 
 fn screen_paired(entry: &ScreenPaired, _: Telling<'_>) -> String {

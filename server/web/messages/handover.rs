@@ -14,8 +14,12 @@ pub const EXTENDED: &str = "Used a little longer";
 pub const BOTTLED: &str = "What is kept in bottles";
 /// Heading: what stands in the trays.
 pub const STANDING: &str = "What stands in the trays";
+/// Heading: room checks that are to be done, and when the others are due.
+pub const ROOM_CHECKS: &str = "Room checks";
 /// Heading: tests of lamps and screens that are due, and when the next ones are.
 pub const FOG_TESTS: &str = "Fog tests of lamps and screens";
+/// Heading: what is known of the exhaust of each space.
+pub const AIR: &str = "Room air";
 /// Heading: products that nobody may mix from.
 pub const NO_SAFETY_DATA: &str = "Products without safety data";
 /// Heading: what the page for emergencies lacks.

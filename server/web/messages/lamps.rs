@@ -7,6 +7,7 @@ use crate::lamps::{FogTestTakenBack, FogTested, LampKind, LampSet, Standing};
 use crate::logbook::Entry;
 use crate::web::days;
 use crate::web::desk::Question;
+use crate::web::views::TakeBackWords;
 
 /// A step or a safe time: `2 min 49 s`.
 #[must_use]
@@ -185,6 +186,13 @@ pub fn told(lamp: &str, again_by: &str) -> String {
         days::words(again_by)
     )
 }
+
+/// Before a fog test is taken back.
+pub const TAKE_BACK: TakeBackWords = TakeBackWords {
+    title: "Take a fog test back",
+    question: "Take this test back?",
+    consequence: "What the test before it found then counts again, if it still holds.",
+};
 
 /// Before a lamp is retired.
 #[must_use]

@@ -14,8 +14,10 @@ pub fn problem(problem: &Problem, numbers: Numbers) -> String {
         .or_else(|| about_products(problem))
         .or_else(|| about_people(problem))
         .or_else(|| about_presence(problem))
+        .or_else(|| super::inductions::about_inductions(problem))
         .or_else(|| about_screens(problem))
         .or_else(|| about_numbers(problem, numbers))
+        .or_else(|| super::air::about_air(problem))
         .or_else(|| super::mix_problems::about_mixes(problem, numbers))
         .or_else(|| super::sheets::about_sheets(problem))
         .unwrap_or_else(|| about_the_bench(problem).to_owned())
@@ -27,6 +29,17 @@ fn about_presence(problem: &Problem) -> Option<String> {
         Problem::HereAlready => "The room has you as here already. Say first that you have left.",
         Problem::NotHere => "You have not said that you are here, so there is nothing to end.",
         Problem::LeftAlready => "This has ended already: look at the roll.",
+        Problem::UntilWhen => {
+            "Nobody else is here: say when you expect to leave, so that somebody asks after you."
+        }
+        Problem::NotWhileHere => {
+            "Choose a time that is still to come, no later than you would be taken for gone."
+        }
+        Problem::MixesAlone => {
+            "Nobody mixes concentrate alone in this room, and as far as it knows nobody else is \
+             here. Wait until somebody has said that they are, then send this again: what you \
+             typed is kept."
+        }
         Problem::RoomFull { places } => {
             return Some(format!(
                 "The room is full: all {places} places are taken. Wait until somebody leaves."
@@ -135,6 +148,14 @@ fn about_products(problem: &Problem) -> Option<String> {
             "Its dilutions have figures that do not go with this. Change or take out the dilutions \
              first."
         }
+        Problem::NotACas => {
+            "Write the CAS number as the sheet has it, like 123-31-9, or leave it out."
+        }
+        Problem::CasMiscopied => {
+            "The last digit of this CAS number does not go with the others, so one of them is \
+             wrong. Copy it again from the sheet, or leave it out."
+        }
+        Problem::LeastAboveMost => "The lower end is above the upper one. Swap them.",
         Problem::NotRising => "Give these from the least to the most: the usual one lies between.",
         _ => return None,
     };
@@ -307,6 +328,11 @@ fn of_the_tray(problem: &Problem) -> &'static str {
             "Light fogs more the longer it shines: the shortest time with an outline is longer \
              than the longest time without one. Look at the strips again."
         }
+        Problem::OutsideLimit => {
+            "This is outside the limit of the check, so it did not pass. Measure again, or record \
+             it as failed."
+        }
+        Problem::NothingMeasured => "Nothing is measured at this check. Leave this empty.",
         Problem::TwoContainers => {
             "You chose one container and wrote the name of another. Keep one of the two."
         }
