@@ -2,8 +2,8 @@
 
 use crate::logbook::Kind;
 use crate::{
-    air, arrivals, bench, checks, handover, inductions, lamps, members, mixes, outages, papers,
-    products, rooms, screens, sheets, topics,
+    air, arrivals, bench, checks, handover, incidents, inductions, lamps, members, mixes, outages,
+    papers, products, rooms, screens, sheets, topics,
 };
 
 /// The table of kinds.
@@ -66,6 +66,10 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<air::AiringBegan>(),
     Kind::of::<air::AiringEnded>(),
     Kind::of::<air::Aired>(),
+    Kind::of::<incidents::IncidentReported>(),
+    Kind::of::<incidents::IncidentLookedAt>(),
+    Kind::of::<incidents::IncidentFinished>(),
+    Kind::of::<incidents::IncidentErased>(),
     Kind::of::<arrivals::Arrived>(),
     Kind::of::<arrivals::Left>(),
     Kind::of::<arrivals::NotConfirmedLeft>(),

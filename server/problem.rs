@@ -261,6 +261,8 @@ pub enum Problem {
     ExhaustUnmeasured(NeedsExhaust),
     /// It does not start while power or fan is off.
     FanStandsStill(NeedsExhaust),
+    /// What was known of the incident was erased before.
+    AlreadyErased,
     /// The record says that no fan takes air out.
     NoFan,
     /// A figure that another rule does not take.

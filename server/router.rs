@@ -21,8 +21,8 @@ use crate::rights::{Right, Row};
 use crate::web::{assets, display, error_pages, guards, health, journal, offline};
 use crate::{
     air, api, arrivals, bench, bench_sheet, board, book, checks, emergency, handover, identity,
-    inductions, labels, lamps, members, mixes, notices, outages, papers, products, rooms, screens,
-    sheets, topics, trays,
+    incidents, inductions, labels, lamps, members, mixes, notices, outages, papers, products,
+    rooms, screens, sheets, topics, trays,
 };
 
 /// A body arrives without a longer pause than this, or is given up.
@@ -195,6 +195,7 @@ pub fn pages() -> Pages {
         .and(inductions::pages())
         .and(checks::pages())
         .and(air::pages())
+        .and(incidents::pages())
         .and(arrivals::pages())
         .and(screens::pages())
         .and(handover::pages())

@@ -25,6 +25,7 @@ mod golden;
 mod handover;
 mod harness;
 mod identity;
+mod incidents;
 mod inductions;
 mod keeping;
 mod labels;

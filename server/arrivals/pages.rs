@@ -17,6 +17,7 @@ use crate::bench::{self, Line, Tray};
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
+use crate::incidents;
 use crate::inductions::{self, Lack, Standing};
 use crate::mixes::{self, Mix, Storage};
 use crate::problem::Problems;
@@ -57,6 +58,7 @@ struct Ground {
     present: Vec<Presence>,
     mine: Option<Presence>,
     baths: Baths,
+    avoid: Vec<String>,
     lacks: Vec<Lack>,
     stewards: Vec<String>,
     now: OffsetDateTime,
@@ -70,13 +72,16 @@ impl Ground {
                 Box::pin(async move {
                     let settings = rooms::settings(tx).await?;
                     let today = settings.time_zone()?.date_value(now);
+                    let baths = baths(tx).await?;
+                    let standing: Vec<&Mix> = baths.iter().map(|(_, _, mix)| mix).collect();
                     Ok(Self {
                         settings,
                         lacks: inductions::lacks(tx, person, &today).await?,
                         stewards: inductions::stewards(tx).await?,
                         present: store::present(tx, now).await?,
                         mine: store::open_of(tx, person).await?,
-                        baths: baths(tx).await?,
+                        avoid: incidents::warnings(tx, &standing).await?,
+                        baths,
                         now,
                     })
                 })
@@ -189,6 +194,7 @@ async fn arrive_page(
         here: WhoIsHere::of(&ground.present, &ground.settings, &zone),
         since: mine.map(|mine| (zone.clock(mine.arrived_at), zone.clock(mine.over_at))),
         not_yet: not_yet(permit, ground.lacks, ground.stewards),
+        avoid: ground.avoid,
         cautions: cautions(&ground.baths),
         may_note: may::<_, NoteSheets>(permit),
     })

@@ -88,6 +88,8 @@ pub struct ArrivePage {
     pub since: Option<(Moment, Moment)>,
     /// What keeps the reader out, where something does.
     pub not_yet: Option<NotYet>,
+    /// What stands in the trays that the reader wants to avoid; nobody else is told.
+    pub avoid: Vec<String>,
     /// What stands in the trays asks for, one sentence a product.
     pub cautions: Vec<String>,
     /// May this reader note sheets?

@@ -31,6 +31,7 @@ pub(super) const NOUNS: &[&str] = &[
     "room_check_result",
     "flow_measurement",
     "airing",
+    "incident",
     "handover",
     "presence",
     "screen",

@@ -6,7 +6,7 @@ use super::calendar::{Calendar, Day, SATURDAY};
 use super::joining::{Change, changes};
 use super::people::{DAGNY, MIREA, OTTILIE, TOMAS, Who};
 use super::stage::Stage;
-use super::{Cellar, affairs, inductions, mishaps, papers, products, slips, trials};
+use super::{Cellar, affairs, incidents, inductions, mishaps, papers, products, slips, trials};
 use crate::error::Result;
 
 /// Something that happens on some day.
@@ -66,6 +66,8 @@ pub(super) enum Happening {
     Toning,
     /// Developer is bottled and forgotten.
     Forgotten,
+    /// Something is spilt, and something splashes.
+    Incidents,
     /// An induction is written down wrongly, withdrawn and recorded again.
     MistakenInduction,
     /// An induction is renewed.
@@ -79,7 +81,7 @@ pub(super) enum Happening {
 use Happening as H;
 
 /// When, in thousandths of the time.
-const SCHEDULE: [(i64, Happening); 40] = [
+const SCHEDULE: [(i64, Happening); 41] = [
     (20, H::Settings),
     (40, H::LateNote),
     (60, H::OwnSlip),
@@ -114,6 +116,7 @@ const SCHEDULE: [(i64, Happening); 40] = [
     (700, H::Member(Change::BennoLeaves)),
     (720, H::Recalled),
     (750, H::Correction),
+    (770, H::Incidents),
     (780, H::PouredTogether),
     (800, H::Contaminated),
     (850, H::Member(Change::JasperRests)),
@@ -157,7 +160,7 @@ impl Happening {
             Self::NoteTakenBack => &[OTTILIE, MIREA],
             Self::Contaminated | Self::FanOff => &[DAGNY],
             Self::MistakenFlag => &[DAGNY, OTTILIE],
-            Self::Toning => &[DAGNY, OTTILIE],
+            Self::Toning | Self::Incidents => &[DAGNY, OTTILIE],
             Self::PowerOn | Self::MixedWrongly => &[MIREA],
             Self::PrintsInDoubt
             | Self::Bleach
@@ -217,5 +220,6 @@ pub(super) async fn happens(
         H::RewordedTopic => inductions::reworded(stage).await,
         H::NewDeveloper => inductions::new_developer(stage).await,
         H::Forgotten => trials::forgotten(stage, cellar, keeper).await,
+        H::Incidents => incidents::earlier(stage).await,
     }
 }

@@ -14,6 +14,7 @@ mod checks;
 mod draw;
 mod evening;
 mod happenings;
+mod incidents;
 mod inductions;
 mod joining;
 mod keeping;

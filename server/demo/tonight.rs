@@ -13,7 +13,7 @@ use super::presence::Inside;
 use super::printing::{Prints, films, notes, washes};
 use super::stage::Stage;
 use super::trials::mixes;
-use super::{Cellar, affairs, air, mishaps, missing, slips, testing};
+use super::{Cellar, affairs, air, incidents, mishaps, missing, slips, testing};
 use crate::bench::Step;
 use crate::error::Result;
 use crate::members::actions::invite;
@@ -58,6 +58,7 @@ enum Thing {
     Extends,
     Airs(Option<i64>),
     AirsNoMore,
+    IsHurt,
 }
 
 /// Acts it out; `end` is now.
@@ -102,6 +103,7 @@ pub(super) async fn act(stage: &mut Stage, cellar: &Cellar, end: OffsetDateTime)
             Thing::Extends => extends(stage, cellar).await?,
             Thing::Airs(seconds) => air::airs(stage, TOMAS, seconds).await?,
             Thing::AirsNoMore => air::airs_no_more(stage, TOMAS).await?,
+            Thing::IsHurt => incidents::tonight(stage).await?,
         }
     }
     stage.reaches(end);
@@ -137,6 +139,7 @@ fn plan(stage: &Stage, draw: &mut Draw) -> Vec<(i64, Thing)> {
         (38, Thing::AirsNoMore),
         (30, Thing::Goes(OTTILIE)),
         (24, Thing::Washes(Row::Long, 1)),
+        (50, Thing::IsHurt),
         (22, Thing::Airs(None)),
         (20, Thing::TestsPrint),
         (19, Thing::AirsNoMore),

@@ -21,6 +21,7 @@ use crate::database::RoomTx;
 use crate::error::Result;
 use crate::identity::links::{self, OpenLink};
 use crate::identity::tokens::{self, GoodToken};
+use crate::incidents;
 use crate::lamps::{self, LampNow};
 use crate::logbook::checkpoint::Checkpoint;
 use crate::members::{self, Member};
@@ -43,6 +44,7 @@ pub(super) struct Ground {
     lamps: Vec<LampNow>,
     checks: Vec<CheckNow>,
     air: Vec<String>,
+    incidents: Vec<i64>,
     links: Vec<OpenLink>,
     tokens: Vec<GoodToken>,
     screens: Vec<Screen>,
@@ -67,6 +69,7 @@ impl Ground {
             off: outages::open(tx).await?,
             lamps: lamps::lamps_now(tx, &zone, now).await?,
             checks: checks::checks_now(tx, &zone, now).await?,
+            incidents: incidents::unfinished(tx).await?,
             air: air::handed_over(&air_now(tx, now).await?, &settings)?,
             links: links::open_in(tx, now).await?,
             tokens: tokens::good_in(tx, now).await?,
@@ -120,6 +123,7 @@ const PARTS: &[(&str, Lines)] = &[
     (words::ROOM_CHECKS, room_checks),
     (words::FOG_TESTS, fog_tests),
     (words::AIR, room_air),
+    (words::INCIDENTS, unfinished),
     (words::NO_SAFETY_DATA, no_safety_data),
     (words::NOT_ON_FILE, not_on_file),
     (words::PEOPLE, people),
@@ -207,6 +211,11 @@ fn room_checks(ground: &Ground) -> Vec<String> {
 
 fn fog_tests(ground: &Ground) -> Vec<String> {
     lamps::handed_over(&ground.lamps)
+}
+
+fn unfinished(ground: &Ground) -> Vec<String> {
+    let numbers = ground.incidents.iter();
+    numbers.map(|number| words::unfinished(*number)).collect()
 }
 
 fn room_air(ground: &Ground) -> Vec<String> {

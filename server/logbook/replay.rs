@@ -52,6 +52,8 @@ pub const DERIVED: &[&str] = &[
     "flow_measurement",
     "exhaust_waiver",
     "airing",
+    "incident",
+    "incident_look",
     "presence",
     "screen",
     "handover",
@@ -62,6 +64,14 @@ pub const NOT_DERIVED: &[(&str, &str)] = &[
     ("entry", "the book itself: its chain is walked"),
     ("entry_about", "worked out anew from each entry's text"),
     ("head", "compared with the end of the chain"),
+    (
+        "beside",
+        "personal text: each is held against the hash in its entry, and may be erased",
+    ),
+    (
+        "avoid_note",
+        "what somebody wants to avoid is theirs alone: an entry would tell that there is one",
+    ),
     ("invitation", "a secret; what comes of it is an entry"),
     ("work", "what the program is still to do"),
     ("verification", "what verifying found"),

@@ -13,6 +13,7 @@ pub mod desk;
 pub mod drawing;
 pub mod entries;
 pub mod handover;
+pub mod incidents;
 pub mod inductions;
 pub mod ingredients;
 pub mod keeping;

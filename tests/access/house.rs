@@ -18,6 +18,7 @@ use wetside::rights::{Arrive, HandOver, Invite, KeepMembers, NoteOutages, Role, 
 use super::air::{aired, measured};
 use super::checks::{check, check_result};
 use super::fittings;
+use super::incidents::incident;
 use super::inductions::{inductions, topic};
 use super::ingredients::ingredients;
 use super::lamps::{fog_test, lamp};
@@ -52,6 +53,7 @@ pub(crate) struct House {
     check_result: Uuid,
     flow: Uuid,
     airing: Uuid,
+    incident: Uuid,
     presence: Uuid,
     handover: Uuid,
     topic: Uuid,
@@ -112,6 +114,7 @@ impl House {
             bottle,
             flow: measured(&stage, space).await,
             airing: aired(&stage, space).await,
+            incident: incident(&stage).await,
             space,
             stock: fittings::stock(&stage).await,
             note: noted.seq,
@@ -171,6 +174,7 @@ impl House {
             ("{result}", self.check_result.to_string()),
             ("{measurement}", self.flow.to_string()),
             ("{airing}", self.airing.to_string()),
+            ("{incident}", self.incident.to_string()),
             ("{presence}", self.presence.to_string()),
             ("{screen}", self.screens[0].1.to_string()),
             ("{handover}", self.handover.to_string()),
@@ -178,6 +182,7 @@ impl House {
             ("{induction}", self.induction.to_string()),
             // Nobody's: those that are somebody's are tried where they are made.
             ("{token}", Uuid::nil().to_string()),
+            ("{note}", Uuid::nil().to_string()),
             ("{session}", Uuid::nil().to_string()),
             ("{secret}", "nothing".to_owned()),
         ];

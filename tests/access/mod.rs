@@ -12,6 +12,7 @@ mod api;
 mod checks;
 mod fittings;
 pub(crate) mod house;
+mod incidents;
 mod inductions;
 mod ingredients;
 mod lamps;

@@ -21,11 +21,11 @@ use wetside::rights::Role;
 use wetside::screens::{PinRemoved, PinSet, ScreenEnded, ScreenPaired, ScreenRenamed};
 use wetside::sheets::{NoteUndone, Noted, Wear};
 
-use super::the_room;
+use super::{incidents, the_room};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 103;
+pub(crate) const ENTRIES: i64 = 108;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -83,6 +83,7 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     the_room::checks(book).await?;
     the_room::lamps(book, first.paper_class_id).await?;
     the_room::air(book).await?;
+    incidents::write(book, printer).await?;
     super::inductions::write(book, printer).await?;
     the_room::outages(book).await?;
     screens(book, printer).await?;

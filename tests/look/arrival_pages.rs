@@ -101,6 +101,9 @@ fn arrive_page(shell: Shell, here: WhoIsHere, is_here: bool, not_yet: Option<Not
         here,
         not_yet,
         since: is_here.then(|| (moment("16:20"), moment("23:00"))),
+        avoid: vec![
+            "You wanted to avoid this: Larch print developer stands in a tray now.".to_owned(),
+        ],
         cautions: vec![
             "Larch print developer, concentrate as supplied: H317, H319. Read the supplier’s \
              safety data sheet before you pour."

@@ -12,6 +12,7 @@ mod bench_pages;
 mod check_pages;
 mod colours;
 mod desk_pages;
+mod incident_pages;
 mod induction_pages;
 mod keeping_pages;
 mod lamp_pages;
@@ -42,6 +43,7 @@ pub(crate) fn pages() -> Vec<Page> {
         check_pages::PAGES,
         desk_pages::PAGES,
         induction_pages::PAGES,
+        incident_pages::PAGES,
         keeping_pages::PAGES,
         lamp_pages::PAGES,
         line_pages::PAGES,
@@ -86,6 +88,7 @@ pub(crate) fn shell(display: Display) -> Shell {
             Place::Inductions,
             Place::Topics,
             Place::Air,
+            Place::Incidents,
             Place::Settings,
             Place::Screens,
             Place::Handover,

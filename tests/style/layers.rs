@@ -19,6 +19,7 @@ const NOUNS: &[&str] = &[
     "checks",
     "emergency",
     "handover",
+    "incidents",
     "inductions",
     "labels",
     "lamps",
@@ -107,9 +108,16 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "server/web/messages/topics.rs",
         &["topics"],
         "words for what asks for a topic",
+    ),
+    (
         "server/web/messages/ingredients.rs",
         &["products"],
         "words for what products are made of",
+    ),
+    (
+        "server/web/messages/incidents.rs",
+        &["incidents"],
+        "words for what happened",
     ),
     (
         "server/web/messages/lamps.rs",

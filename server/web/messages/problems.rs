@@ -326,6 +326,7 @@ fn of_the_tray(problem: &Problem) -> &'static str {
             "You chose one container and wrote the name of another. Keep one of the two."
         }
         Problem::AlreadyUndone => "This was undone before.",
+        Problem::AlreadyErased => "This was erased before.",
         Problem::MixGone => {
             "This mix stands there no more. Look at the board, and begin with what stands there \
              now."
