@@ -71,6 +71,7 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<incidents::IncidentFinished>(),
     Kind::of::<incidents::IncidentErased>(),
     Kind::of::<arrivals::Arrived>(),
+    Kind::of::<arrivals::LeavingExpected>(),
     Kind::of::<arrivals::Left>(),
     Kind::of::<arrivals::NotConfirmedLeft>(),
     Kind::of::<screens::ScreenPaired>(),

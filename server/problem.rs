@@ -302,6 +302,12 @@ pub enum Problem {
     },
     /// That presence has ended.
     LeftAlready,
+    /// Whoever comes in alone says until when.
+    UntilWhen,
+    /// A time to leave that has passed, or that no presence lasts until.
+    NotWhileHere,
+    /// Nobody mixes concentrate here while nobody else is in the room.
+    MixesAlone,
 
     /// No screen shows that code now.
     CodeUnknown,

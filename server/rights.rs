@@ -127,7 +127,7 @@ rights! {
     TakeBack "take_back" Keep [Steward] "Take back a reading, a flag of contamination, a discard, a fog test, a room check or a measured flow of air.";
     Discard "discard" Bench [Trained Steward] "Discard a mix into a named container.";
     NoteOutages "note_outages" Bench [Member Trained Steward] "Say that power or fan is off, and that it is on again.";
-    Arrive "arrive" Bench [Member Trained Steward Treasurer] "Say that one is in the room, and that one has left.";
+    Arrive "arrive" Bench [Member Trained Steward Treasurer] "Say that one is in the room, until when, and that one has left.";
     ClosePresence "close_presence" Keep [Steward] "End the presence of somebody who forgot to.";
     SeePapers "see_papers" Read [Member Trained Steward Treasurer] "See sheet sizes and paper classes.";
     KeepPapers "keep_papers" Keep [Steward] "Add, change and retire sheet sizes and paper classes.";

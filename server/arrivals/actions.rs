@@ -1,11 +1,13 @@
 //! Arriving, leaving, and what becomes of those who forget to leave.
 
+use serde::Serialize;
 use time::Duration;
 use uuid::Uuid;
 
+use super::alone::{expected, within};
 use super::rule::over_at;
 use super::store::{self, Presence};
-use super::{Arrived, Left, NotConfirmedLeft};
+use super::{Arrived, LeavingExpected, Left, NotConfirmedLeft};
 use crate::app::App;
 use crate::clock::micros;
 use crate::database::Scope;
@@ -18,18 +20,44 @@ use crate::problem::Problem;
 use crate::rights::{Arrive, ClosePresence, Supervise};
 use crate::rooms;
 
-/// Somebody comes in, who was inducted on all that is asked for now.
+/// Somebody to let in under one's eyes.
+#[derive(Clone, Copy, Debug, Serialize)]
+pub struct NewSupervised {
+    /// Who.
+    pub person_id: Uuid,
+    /// Until when they stay, in microseconds since 1970; asked for where nobody else is
+    /// in the room.
+    pub until_us: Option<i64>,
+}
+
+/// Until when somebody stays.
+#[derive(Clone, Copy, Debug, Serialize)]
+pub struct NewStay {
+    /// Their presence, or the one that they have.
+    pub presence_id: Option<Uuid>,
+    /// Until when, in microseconds since 1970.
+    pub until_us: i64,
+}
+
+/// Somebody comes in, who was inducted on all that is asked for now, and says until when
+/// they stay, in microseconds since 1970: whoever comes into an empty room must.
 ///
 /// # Errors
-/// Who is there already; who is not inducted; a room whose places are all taken.
-pub async fn arrive(app: &App, permit: &Permit<Arrive>, key: Key) -> Result<Done> {
+/// Who is there already; who is not inducted; a room whose places are all taken; no time
+/// from somebody alone, or one that has passed or that no presence lasts until.
+pub async fn arrive(
+    app: &App,
+    permit: &Permit<Arrive>,
+    key: Key,
+    until_us: Option<i64>,
+) -> Result<Done> {
     // What ran out of theirs is written first, and holds nobody up.
     close_forgotten(app, permit.room()).await?;
     permit
-        .write(app, key, &"arrive", |book| {
+        .write(app, key, &("arrive", until_us), move |book| {
             Box::pin(async move {
                 let person = actor(book)?;
-                write_arrival(book, person, None).await
+                write_arrival(book, (person, until_us), None).await
             })
         })
         .await
@@ -40,20 +68,21 @@ pub async fn arrive(app: &App, permit: &Permit<Arrive>, key: Key) -> Result<Done
 ///
 /// # Errors
 /// Who is there already; who is no member, or the steward themself; a room whose places
-/// are all taken.
+/// are all taken; the time until when they stay, as [`arrive`] says.
 pub async fn supervise(
     app: &App,
     permit: &Permit<Supervise>,
     key: Key,
-    person: Uuid,
+    new: NewSupervised,
 ) -> Result<Done> {
     close_forgotten(app, permit.room()).await?;
     permit
-        .write(app, key, &("supervise", person), move |book| {
+        .write(app, key, &("supervise", new), move |book| {
             Box::pin(async move {
                 let supervisor = actor(book)?;
-                supervised(book, person, supervisor).await?;
-                write_arrival(book, person, Some(supervisor)).await
+                supervised(book, new.person_id, supervisor).await?;
+                let who = (new.person_id, new.until_us);
+                write_arrival(book, who, Some(supervisor)).await
             })
         })
         .await
@@ -72,12 +101,13 @@ async fn supervised(book: &mut Book<'_>, person: Uuid, supervisor: Uuid) -> Resu
 
 async fn write_arrival(
     book: &mut Book<'_>,
-    person_id: Uuid,
+    (person_id, until_us): (Uuid, Option<i64>),
     supervisor_id: Option<Uuid>,
 ) -> Result<()> {
     let now = book.now();
     let settings = rooms::settings(book.tx()).await?;
-    let local_date = settings.time_zone()?.date_value(now);
+    let zone = settings.time_zone()?;
+    let local_date = zone.date_value(now);
     if store::open_of(book.tx(), person_id).await?.is_some() {
         return Err(Error::Refused(Problem::HereAlready));
     }
@@ -85,17 +115,49 @@ async fn write_arrival(
         inductions::check(book.tx(), person_id, &local_date).await?;
     }
     let places = usize::try_from(settings.people_limit).unwrap_or(0);
-    if store::present(book.tx(), now).await?.len() >= places {
+    let present = store::present(book.tx(), now).await?.len();
+    if present >= places {
         return Err(Error::Refused(Problem::RoomFull { places }));
     }
+    let over_at = over_at(&settings, now)?;
     let arrived = Arrived {
         presence_id: book.new_id(),
         person_id,
         local_date,
-        over_at_us: micros(over_at(&settings, now)?),
+        over_at_us: micros(over_at),
         supervisor_id,
+        expected: expected(until_us, present == 0, (now, over_at), &zone)?,
     };
     book.append(&arrived).await?;
+    Ok(())
+}
+
+/// Somebody says until when they stay, or that they stay longer.
+///
+/// # Errors
+/// Somebody else's presence; who is not there; a time that has passed or that the presence
+/// does not last until.
+pub async fn stay(app: &App, permit: &Permit<Arrive>, key: Key, new: NewStay) -> Result<Done> {
+    permit
+        .write(app, key, &("stay", new), move |book| {
+            Box::pin(async move { write_stay(book, new).await })
+        })
+        .await
+}
+
+async fn write_stay(book: &mut Book<'_>, new: NewStay) -> Result<()> {
+    let now = book.now();
+    let presence = own(book, new.presence_id).await?;
+    if !presence.is_there(now) {
+        return Err(Error::Refused(Problem::NotHere));
+    }
+    let zone = rooms::settings(book.tx()).await?.time_zone()?;
+    let stays = LeavingExpected {
+        presence_id: presence.id,
+        person_id: presence.person_id,
+        expected: within(new.until_us, (now, presence.over_at), &zone)?,
+    };
+    book.append(&stays).await?;
     Ok(())
 }
 
@@ -117,22 +179,28 @@ pub async fn leave(
 }
 
 async fn write_leaving(book: &mut Book<'_>, named: Option<Uuid>) -> Result<()> {
-    let person_id = actor(book)?;
-    let presence = match named {
-        Some(id) => open(book, id).await?,
-        None => store::open_of(book.tx(), person_id)
-            .await?
-            .ok_or(Error::Refused(Problem::NotHere))?,
-    };
-    if presence.person_id != person_id {
-        return Err(Error::Forbidden);
-    }
+    let presence = own(book, named).await?;
     let left = Left {
         presence_id: presence.id,
-        person_id,
+        person_id: presence.person_id,
     };
     book.append(&left).await?;
     Ok(())
+}
+
+/// The writer's presence that has not ended: the one named, or the one that they have.
+async fn own(book: &mut Book<'_>, named: Option<Uuid>) -> Result<Presence> {
+    let person = actor(book)?;
+    let presence = match named {
+        Some(id) => open(book, id).await?,
+        None => store::open_of(book.tx(), person)
+            .await?
+            .ok_or(Error::Refused(Problem::NotHere))?,
+    };
+    match presence.person_id == person {
+        true => Ok(presence),
+        false => Err(Error::Forbidden),
+    }
 }
 
 /// Ends somebody's presence for them: it reads as not confirmed.

@@ -4,16 +4,19 @@ use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 use uuid::Uuid;
 
-use super::actions;
+use super::actions::{self, NewStay, NewSupervised};
 use super::store::{self, Presence};
 use crate::api::{By, Input, Made, Page, Paging, Route, Writing, moment_text};
+use crate::clock::micros;
 use crate::error::{Error, Result};
+use crate::input::moment;
 use crate::members::api::NothingIn;
 use crate::rights::{Arrive, ClosePresence, LookAtBoard, Role, Supervise};
 
 const PRESENCES: &str = "/rooms/{room}/presences";
 const PRESENCE: &str = "/rooms/{room}/presences/{id}";
 const SUPERVISED: &str = "/rooms/{room}/presences/supervised";
+const UNTIL: &str = "/rooms/{room}/presences/{id}/until";
 const LEAVE: &str = "/rooms/{room}/presences/{id}/leave";
 const CLOSE: &str = "/rooms/{room}/presences/{id}/close";
 
@@ -36,6 +39,11 @@ pub fn api() -> Vec<Route> {
             SUPERVISED,
             "Let somebody in who is not inducted, supervised by whoever asks.",
             supervise,
+        ),
+        Route::act(
+            UNTIL,
+            "Say until when one stays, or that one stays longer.",
+            stay,
         ),
         Route::act(LEAVE, "Say that one has left.", leave),
         Route::act(
@@ -63,6 +71,9 @@ pub struct PresenceOut {
     /// When they are taken for gone if they do not say so.
     #[schema(format = DateTime)]
     pub over_at: String,
+    /// Until when they said that they stay.
+    #[schema(format = DateTime)]
+    pub expected_at: Option<String>,
     /// When it ended.
     #[schema(format = DateTime)]
     pub ended_at: Option<String>,
@@ -83,6 +94,7 @@ impl PresenceOut {
             supervised_by: presence.supervisor,
             arrived_at: moment_text(presence.arrived_at)?,
             over_at: moment_text(presence.over_at)?,
+            expected_at: presence.expected_at.map(moment_text).transpose()?,
             ended_at: presence.ended_at.map(moment_text).transpose()?,
             is_confirmed: presence.is_confirmed,
         })
@@ -114,8 +126,28 @@ async fn one(by: By<LookAtBoard>, id: Uuid) -> Result<PresenceOut> {
     PresenceOut::of(found.ok_or(Error::NotFound)?)
 }
 
-async fn add(by: Writing<Arrive>, _: NothingIn) -> Result<Made> {
-    let done = actions::arrive(&by.app, &by.permit, by.key).await?;
+/// Somebody who comes in.
+#[derive(Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ArrivalIn {
+    /// Until when they stay; asked for where nobody else is in the room.
+    #[schema(format = DateTime)]
+    pub expected_at: Option<String>,
+}
+
+impl Input for ArrivalIn {
+    const NAMES: &'static [(&'static str, &'static str)] = &[("until", "expected_at")];
+}
+
+fn until(typed: Option<&str>) -> Result<Option<i64>> {
+    let at = typed.map(moment).transpose();
+    let at = at.map_err(|no| Error::field("until", no))?;
+    Ok(at.map(micros))
+}
+
+async fn add(by: Writing<Arrive>, arrival: ArrivalIn) -> Result<Made> {
+    let until_us = until(arrival.expected_at.as_deref())?;
+    let done = actions::arrive(&by.app, &by.permit, by.key, until_us).await?;
     by.made(&done, "presence", "presences")
 }
 
@@ -125,14 +157,45 @@ async fn add(by: Writing<Arrive>, _: NothingIn) -> Result<Made> {
 pub struct SupervisedIn {
     /// Who.
     pub person_id: Uuid,
+    /// Until when they stay; asked for where nobody else is in the room.
+    #[schema(format = DateTime)]
+    pub expected_at: Option<String>,
 }
 
 impl Input for SupervisedIn {
-    const NAMES: &'static [(&'static str, &'static str)] = &[("person", "person_id")];
+    const NAMES: &'static [(&'static str, &'static str)] =
+        &[("person", "person_id"), ("until", "expected_at")];
 }
 
 async fn supervise(by: Writing<Supervise>, who: SupervisedIn) -> Result<Made> {
-    let done = actions::supervise(&by.app, &by.permit, by.key, who.person_id).await?;
+    let new = NewSupervised {
+        person_id: who.person_id,
+        until_us: until(who.expected_at.as_deref())?,
+    };
+    let done = actions::supervise(&by.app, &by.permit, by.key, new).await?;
+    by.made(&done, "presence", "presences")
+}
+
+/// Until when somebody stays.
+#[derive(Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct StayIn {
+    /// Until when.
+    #[schema(format = DateTime)]
+    pub expected_at: String,
+}
+
+impl Input for StayIn {
+    const NAMES: &'static [(&'static str, &'static str)] = &[("until", "expected_at")];
+}
+
+async fn stay(by: Writing<Arrive>, id: Uuid, stay: StayIn) -> Result<Made> {
+    let at = moment(&stay.expected_at).map_err(|no| Error::field("until", no))?;
+    let new = NewStay {
+        presence_id: Some(id),
+        until_us: micros(at),
+    };
+    let done = actions::stay(&by.app, &by.permit, by.key, new).await?;
     by.made(&done, "presence", "presences")
 }
 

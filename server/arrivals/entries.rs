@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
 use super::store;
+use crate::clock::moment;
 use crate::database::RoomTx;
 use crate::error::Result;
 use crate::logbook::{About, Entry, Placed, SeenBy};
@@ -14,6 +15,15 @@ fn of(presence: Uuid, person: Uuid) -> Vec<About> {
         About::new("presence", presence),
         About::new("person", person),
     ]
+}
+
+/// When somebody is expected to leave.
+#[derive(Clone, Debug, Deserialize, Eq, PartialEq, Serialize)]
+pub struct Expected {
+    /// The moment, in microseconds since 1970.
+    pub at_us: i64,
+    /// By the clock of the room, as `21:30`.
+    pub clock: String,
 }
 
 /// Somebody came in.
@@ -31,6 +41,9 @@ pub struct Arrived {
     /// The steward who answers for them, where they are not inducted.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub supervisor_id: Option<Uuid>,
+    /// Until when they stay, where they came in alone.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub expected: Option<Expected>,
 }
 
 impl Entry for Arrived {
@@ -48,6 +61,34 @@ impl Entry for Arrived {
     async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {
         for each in placed {
             store::begin(tx, each).await?;
+        }
+        Ok(())
+    }
+}
+
+/// They said until when they stay, or that they stay longer.
+#[derive(Clone, Debug, Deserialize, Eq, PartialEq, Serialize)]
+pub struct LeavingExpected {
+    /// Which time of being there.
+    pub presence_id: Uuid,
+    /// Who.
+    pub person_id: Uuid,
+    /// Until when.
+    pub expected: Expected,
+}
+
+impl Entry for LeavingExpected {
+    const KIND: &'static str = "leaving_expected";
+    const SEEN_BY: SeenBy = SeenBy::SubjectAndStewards;
+
+    fn about(&self) -> Vec<About> {
+        of(self.presence_id, self.person_id)
+    }
+
+    async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {
+        for each in placed {
+            let at = moment(each.entry.expected.at_us);
+            store::expect(tx, each.entry.presence_id, at).await?;
         }
         Ok(())
     }

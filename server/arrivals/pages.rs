@@ -5,12 +5,14 @@ use axum::response::Response;
 use time::{Duration, OffsetDateTime};
 use uuid::Uuid;
 
-use super::actions;
+use super::actions::{self, NewStay};
+use super::alone::contacts;
 use super::store::{self, Presence};
 use super::supervised_pages;
-use super::views::WhoIsHere;
+use super::until::{asks, asks_of_who_comes, until_typed};
 use super::views::{
-    ArrivePage, LackShown, LeavePage, NotConfirmed, NotYet, OpenTray, PersonHere, RollPage,
+    ArriveForm, ArrivePage, AsksUntil, LackShown, LeavePage, NotConfirmed, NotYet, OpenTray,
+    PersonHere, RollPage, StayShown, UntilForm, WhoIsHere,
 };
 use crate::app::App;
 use crate::bench::{self, Line, Tray};
@@ -19,12 +21,13 @@ use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::incidents;
 use crate::inductions::{self, Lack, Standing};
+use crate::logbook::{Done, Key};
 use crate::mixes::{self, Mix, Storage};
-use crate::problem::Problems;
+use crate::problem::{Problem, Problems};
 use crate::rights::{Arrive, ClosePresence, Induct, LookAtBoard, NoteSheets, Right, Supervise};
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
-use crate::web::dates::Zone;
+use crate::web::dates::{Moment, Zone};
 use crate::web::desk::{KeyForm, ask, lying_at};
 use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_key, to_mend};
 use crate::web::frame::Frame;
@@ -41,6 +44,7 @@ pub fn pages() -> Pages {
     Pages::new()
         .get("/rooms/{room}/arrive", arrive_form)
         .post("/rooms/{room}/arrive", arrive_send)
+        .post("/rooms/{room}/present/until", until_send)
         .get("/rooms/{room}/leave", leave_form)
         .post("/rooms/{room}/leave", leave_send)
         .get("/rooms/{room}/present", roll)
@@ -61,6 +65,7 @@ struct Ground {
     avoid: Vec<String>,
     lacks: Vec<Lack>,
     stewards: Vec<String>,
+    told: Vec<String>,
     now: OffsetDateTime,
 }
 
@@ -74,8 +79,11 @@ impl Ground {
                     let today = settings.time_zone()?.date_value(now);
                     let baths = baths(tx).await?;
                     let standing: Vec<&Mix> = baths.iter().map(|(_, _, mix)| mix).collect();
+                    let mut told = contacts(tx).await?;
+                    told.retain(|contact| contact.person != person);
                     Ok(Self {
                         settings,
+                        told: told.into_iter().map(|contact| contact.name).collect(),
                         lacks: inductions::lacks(tx, person, &today).await?,
                         stewards: inductions::stewards(tx).await?,
                         present: store::present(tx, now).await?,
@@ -87,6 +95,36 @@ impl Ground {
                 })
             })
             .await
+    }
+
+    /// Whether the reader is there.
+    fn is_here(&self) -> bool {
+        let mine = self.mine.as_ref();
+        mine.is_some_and(|mine| mine.is_there(self.now))
+    }
+
+    /// Since when the reader is there, and until when that holds.
+    fn since(&self, zone: &Zone) -> Option<(Moment, Moment)> {
+        let mine = self.mine.as_ref().filter(|_| self.is_here())?;
+        Some((zone.clock(mine.arrived_at), zone.clock(mine.over_at)))
+    }
+
+    /// Asks a reader who comes into an empty room until when they stay.
+    fn asks(&self, form: &UntilForm) -> Result<Option<AsksUntil>> {
+        let asks = || asks_of_who_comes(form.clone(), &self.settings, self.now);
+        self.present.is_empty().then(asks).transpose()
+    }
+
+    /// Asks a reader who is there, and alone or expected to leave.
+    fn stay(&self, form: &UntilForm, zone: &Zone) -> Option<StayShown> {
+        let mine = self.mine.as_ref().filter(|_| self.is_here())?;
+        let is_alone = self.present.len() == 1;
+        (is_alone || mine.expected_at.is_some()).then(|| StayShown {
+            is_alone,
+            expected: mine.expected_at.map(|at| zone.clock(at)),
+            is_overdue: mine.is_overdue(self.now),
+            asks: asks(form.clone(), (self.now, mine.over_at), zone),
+        })
     }
 }
 
@@ -147,18 +185,26 @@ fn cautions(baths: &Baths) -> Vec<String> {
 impl WhoIsHere {
     /// Who is there, in words whose times hold on any day.
     #[must_use]
-    pub fn of(present: &[Presence], settings: &Settings, zone: &Zone) -> Self {
+    pub fn of(present: &[Presence], settings: &Settings, zone: &Zone, now: OffsetDateTime) -> Self {
+        let is_alone = present.len() == 1;
         let person = |presence: &Presence| PersonHere {
             id: presence.id.to_string(),
             name: presence.name.clone(),
             since: zone.clock(presence.arrived_at),
             supervised_by: presence.supervisor.clone(),
+            stays: stays(presence, zone, now, is_alone),
         };
         Self {
             people: present.iter().map(person).collect(),
             places: usize::try_from(settings.people_limit).unwrap_or(0),
         }
     }
+}
+
+/// What is known of when somebody leaves.
+fn stays(presence: &Presence, zone: &Zone, now: OffsetDateTime, is_alone: bool) -> Option<String> {
+    let expected = presence.expected_at.map(|at| zone.clock(at).words);
+    words::stays(expected.as_deref(), presence.is_overdue(now), is_alone)
 }
 
 pub(super) fn shell<R: Right>(permit: &Permit<R>, frame: &Frame, path: &str) -> Shell {
@@ -174,25 +220,31 @@ async fn arrive_form(
     permit: Permit<Arrive>,
     frame: Frame,
 ) -> Result<Response> {
-    page(&arrive_page(&app, &permit, &frame, new_key()?, &Problems::default()).await?)
+    let form = ArriveForm {
+        key: new_key()?,
+        ..ArriveForm::default()
+    };
+    page(&arrive_page(&app, &permit, &frame, form, &Problems::default()).await?)
 }
 
 async fn arrive_page(
     app: &App,
     permit: &Permit<Arrive>,
     frame: &Frame,
-    key: String,
+    form: ArriveForm,
     problems: &Problems,
 ) -> Result<ArrivePage> {
     let ground = Ground::read(app, permit).await?;
     let zone = ground.settings.time_zone()?;
-    let mine = ground.mine.filter(|mine| mine.is_there(ground.now));
     Ok(ArrivePage {
         shell: shell(permit, frame, "/arrive"),
-        key,
+        asks: ground.asks(&form.stay)?,
+        stay: ground.stay(&form.stay, &zone),
+        key: form.key,
         problems: in_words(problems, ground.settings.numbers()),
-        here: WhoIsHere::of(&ground.present, &ground.settings, &zone),
-        since: mine.map(|mine| (zone.clock(mine.arrived_at), zone.clock(mine.over_at))),
+        here: WhoIsHere::of(&ground.present, &ground.settings, &zone, ground.now),
+        since: ground.since(&zone),
+        told: ground.told,
         not_yet: not_yet(permit, ground.lacks, ground.stewards),
         avoid: ground.avoid,
         cautions: cautions(&ground.baths),
@@ -225,15 +277,51 @@ async fn arrive_send(
     State(app): State<App>,
     permit: Permit<Arrive>,
     frame: Frame,
-    Form(form): Form<KeyForm>,
+    Form(form): Form<ArriveForm>,
 ) -> Result<Response> {
-    match actions::arrive(&app, &permit, read_key(&form.key)?).await {
+    let key = read_key(&form.key)?;
+    match arrives(&app, &permit, key, &form).await {
         Ok(_) => Ok(on_to(&app, &permit, "/arrive")),
         Err(error) => {
             let problems = to_mend(error)?;
-            mend(&arrive_page(&app, &permit, &frame, form.key, &problems).await?)
+            mend(&arrive_page(&app, &permit, &frame, form, &problems).await?)
         }
     }
+}
+
+async fn arrives(app: &App, permit: &Permit<Arrive>, key: Key, form: &ArriveForm) -> Result<Done> {
+    let until_us = until_typed(app, permit.scope(), &form.stay).await?;
+    actions::arrive(app, permit, key, until_us).await
+}
+
+async fn until_send(
+    State(app): State<App>,
+    permit: Permit<Arrive>,
+    frame: Frame,
+    Form(form): Form<ArriveForm>,
+) -> Result<Response> {
+    let key = read_key(&form.key)?;
+    match stays_until(&app, &permit, key, &form).await {
+        Ok(_) => Ok(on_to(&app, &permit, "/arrive")),
+        Err(error) => {
+            let problems = to_mend(error)?;
+            mend(&arrive_page(&app, &permit, &frame, form, &problems).await?)
+        }
+    }
+}
+
+async fn stays_until(
+    app: &App,
+    permit: &Permit<Arrive>,
+    key: Key,
+    form: &ArriveForm,
+) -> Result<Done> {
+    let until_us = until_typed(app, permit.scope(), &form.stay).await?;
+    let new = NewStay {
+        presence_id: None,
+        until_us: until_us.ok_or_else(|| Error::field("until", Problem::UntilWhen))?,
+    };
+    actions::stay(app, permit, key, new).await
 }
 
 async fn leave_form(
@@ -313,7 +401,7 @@ async fn roll_page(app: &App, permit: &Permit<LookAtBoard>, frame: &Frame) -> Re
     Ok(RollPage {
         shell: shell(permit, frame, "/present"),
         as_of: zone.on_paper(now),
-        here: WhoIsHere::of(&present, &settings, &zone),
+        here: WhoIsHere::of(&present, &settings, &zone, now),
         not_confirmed: gone.iter().map(not_confirmed).collect(),
         may_arrive: may::<_, Arrive>(permit),
         may_close: may::<_, ClosePresence>(permit),

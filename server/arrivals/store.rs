@@ -29,6 +29,8 @@ pub struct Presence {
     pub arrived_at: OffsetDateTime,
     /// When it is over by itself.
     pub over_at: OffsetDateTime,
+    /// Until when they said that they stay, if they did.
+    pub expected_at: Option<OffsetDateTime>,
     /// When it ended, if it did.
     pub ended_at: Option<OffsetDateTime>,
     /// Whether whoever left said so.
@@ -40,6 +42,12 @@ impl Presence {
     #[must_use]
     pub fn is_there(&self, now: OffsetDateTime) -> bool {
         self.ended_at.is_none() && now < self.over_at
+    }
+
+    /// Whether the time until when they stay has passed.
+    #[must_use]
+    pub fn is_overdue(&self, now: OffsetDateTime) -> bool {
+        self.expected_at.is_some_and(|at| at <= now)
     }
 }
 
@@ -54,7 +62,7 @@ pub async fn present(tx: &mut RoomTx, now: OffsetDateTime) -> Result<Vec<Presenc
         r#"
         select
             s.id, s.person_id, p.name, s.supervisor_id, v.name as "supervisor?", s.arrived_at,
-            s.over_at, s.ended_at, s.is_confirmed
+            s.over_at, s.expected_at, s.ended_at, s.is_confirmed
         from presence s
         join person p on p.id = s.person_id
         left join person v on v.id = s.supervisor_id
@@ -84,7 +92,7 @@ pub(super) async fn not_confirmed(
         r#"
         select
             s.id, s.person_id, p.name, s.supervisor_id, v.name as "supervisor?", s.arrived_at,
-            s.over_at, s.ended_at, s.is_confirmed
+            s.over_at, s.expected_at, s.ended_at, s.is_confirmed
         from presence s
         join person p on p.id = s.person_id
         left join person v on v.id = s.supervisor_id
@@ -114,7 +122,7 @@ pub(super) async fn run_out(tx: &mut RoomTx, now: OffsetDateTime) -> Result<Vec<
         r#"
         select
             s.id, s.person_id, p.name, s.supervisor_id, v.name as "supervisor?", s.arrived_at,
-            s.over_at, s.ended_at, s.is_confirmed
+            s.over_at, s.expected_at, s.ended_at, s.is_confirmed
         from presence s
         join person p on p.id = s.person_id
         left join person v on v.id = s.supervisor_id
@@ -138,7 +146,7 @@ pub(super) async fn presence(tx: &mut RoomTx, id: Uuid) -> Result<Option<Presenc
         r#"
         select
             s.id, s.person_id, p.name, s.supervisor_id, v.name as "supervisor?", s.arrived_at,
-            s.over_at, s.ended_at, s.is_confirmed
+            s.over_at, s.expected_at, s.ended_at, s.is_confirmed
         from presence s
         join person p on p.id = s.person_id
         left join person v on v.id = s.supervisor_id
@@ -160,7 +168,7 @@ pub(super) async fn open_of(tx: &mut RoomTx, person: Uuid) -> Result<Option<Pres
         r#"
         select
             s.id, s.person_id, p.name, s.supervisor_id, v.name as "supervisor?", s.arrived_at,
-            s.over_at, s.ended_at, s.is_confirmed
+            s.over_at, s.expected_at, s.ended_at, s.is_confirmed
         from presence s
         join person p on p.id = s.person_id
         left join person v on v.id = s.supervisor_id
@@ -180,9 +188,9 @@ pub(super) async fn begin(tx: &mut RoomTx, placed: &Placed<Arrived>) -> Result<(
         r#"
         insert into presence (
             room_id, id, person_id, arrived_at, arrived_seq, over_at, ended_at, ended_seq,
-            is_confirmed, supervisor_id
+            is_confirmed, supervisor_id, expected_at
         )
-        values ($1, $2, $3, $4, $5, $6, null, null, false, $7)
+        values ($1, $2, $3, $4, $5, $6, null, null, false, $7, $8)
         "#,
         room,
         placed.entry.presence_id,
@@ -190,7 +198,12 @@ pub(super) async fn begin(tx: &mut RoomTx, placed: &Placed<Arrived>) -> Result<(
         placed.happened_at,
         placed.seq,
         moment(placed.entry.over_at_us),
-        placed.entry.supervisor_id
+        placed.entry.supervisor_id,
+        placed
+            .entry
+            .expected
+            .as_ref()
+            .map(|expected| moment(expected.at_us))
     )
     .execute(tx.db())
     .await?;
@@ -219,4 +232,76 @@ pub(super) async fn end(
     .execute(tx.db())
     .await?;
     Ok(())
+}
+
+pub(super) async fn expect(tx: &mut RoomTx, id: Uuid, at: OffsetDateTime) -> Result<()> {
+    let room = tx.room();
+    sqlx::query!(
+        "update presence set expected_at = $3 where room_id = $1 and id = $2",
+        room,
+        id,
+        at
+    )
+    .execute(tx.db())
+    .await?;
+    Ok(())
+}
+
+/// Those expected to leave later than `since` of whom nothing was heard: still there, or
+/// taken for gone without a word, and not back since.
+pub(super) async fn unheard_of(tx: &mut RoomTx, since: OffsetDateTime) -> Result<Vec<Presence>> {
+    let room = tx.room();
+    let found = sqlx::query_as!(
+        Presence,
+        r#"
+        select
+            s.id, s.person_id, p.name, s.supervisor_id, v.name as "supervisor?", s.arrived_at,
+            s.over_at, s.expected_at, s.ended_at, s.is_confirmed
+        from presence s
+        join person p on p.id = s.person_id
+        left join person v on v.id = s.supervisor_id
+        where s.room_id = $1
+            and s.expected_at > $2
+            and (s.ended_seq is null or (s.ended_at = s.over_at and not s.is_confirmed))
+            and not exists (
+                select from presence later
+                where later.room_id = s.room_id
+                    and later.person_id = s.person_id
+                    and later.arrived_seq > s.arrived_seq
+            )
+        order by s.expected_at, s.arrived_seq
+        limit $3
+        "#,
+        room,
+        since,
+        MOST
+    )
+    .fetch_all(tx.db())
+    .await?;
+    Ok(found)
+}
+
+/// Remembers whom an expected time is told to; whether it is for the first time.
+pub(super) async fn first_told(
+    tx: &mut RoomTx,
+    (presence, expected_at): (Uuid, OffsetDateTime),
+    person: Uuid,
+    now: OffsetDateTime,
+) -> Result<bool> {
+    let room = tx.room();
+    let done = sqlx::query!(
+        r#"
+        insert into expected_told (room_id, presence_id, expected_at, person_id, told_at)
+        values ($1, $2, $3, $4, $5)
+        on conflict do nothing
+        "#,
+        room,
+        presence,
+        expected_at,
+        person,
+        now
+    )
+    .execute(tx.db())
+    .await?;
+    Ok(done.rows_affected() > 0)
 }

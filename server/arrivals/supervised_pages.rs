@@ -5,9 +5,10 @@ use axum::extract::{Query, State};
 use axum::response::Response;
 use serde::Deserialize;
 
-use super::actions::supervise;
+use super::actions::{NewSupervised, supervise};
 use super::pages::shell;
 use super::store;
+use super::until::{asks_of_who_comes, until_typed};
 use super::views::{SupervisedForm, SupervisedPage};
 use crate::app::App;
 use crate::error::{Error, Result};
@@ -32,10 +33,13 @@ pub(super) fn pages() -> Pages {
 }
 
 /// Who may be let in: members who are not there, each with what they lack.
-async fn people(
-    app: &App,
-    permit: &Permit<Supervise>,
-) -> Result<(Settings, Vec<(Member, Vec<Lack>)>)> {
+struct Outside {
+    settings: Settings,
+    people: Vec<(Member, Vec<Lack>)>,
+    is_empty: bool,
+}
+
+async fn outside(app: &App, permit: &Permit<Supervise>) -> Result<Outside> {
     let (now, steward) = (app.clock().now(), permit.person().id);
     app.database()
         .reading(permit.scope(), move |tx| {
@@ -53,7 +57,11 @@ async fn people(
                     let lacks = lacks.remove(&member.person).unwrap_or_default();
                     (member, lacks)
                 });
-                Ok((settings, people.collect()))
+                Ok(Outside {
+                    settings,
+                    people: people.collect(),
+                    is_empty: present.is_empty(),
+                })
             })
         })
         .await
@@ -65,16 +73,19 @@ async fn supervised_page(
     frame: &Frame,
     (form, problems): (SupervisedForm, &Problems),
 ) -> Result<SupervisedPage> {
-    let (settings, people) = people(app, permit).await?;
+    let outside = outside(app, permit).await?;
+    let now = app.clock().now();
+    let asks = || asks_of_who_comes(form.stay.clone(), &outside.settings, now);
     let choice = |(member, lacks): &(Member, Vec<Lack>)| {
         let label = words::lacks(&member.name, lacks.len());
         Choice::new(member.person.to_string(), label)
     };
     Ok(SupervisedPage {
         shell: shell(permit, frame, "/present/supervised"),
-        people: people.iter().map(choice).collect(),
+        people: outside.people.iter().map(choice).collect(),
+        asks: outside.is_empty.then(asks).transpose()?,
         form,
-        problems: in_words(problems, settings.numbers()),
+        problems: in_words(problems, outside.settings.numbers()),
     })
 }
 
@@ -92,7 +103,12 @@ async fn form(
     Query(Named { person }): Query<Named>,
 ) -> Result<Response> {
     let key = new_key()?;
-    let shown = (SupervisedForm { key, person }, &Problems::default());
+    let form = SupervisedForm {
+        key,
+        person,
+        ..SupervisedForm::default()
+    };
+    let shown = (form, &Problems::default());
     page(&supervised_page(&app, &permit, &frame, shown).await?)
 }
 
@@ -112,6 +128,9 @@ async fn send(
 }
 
 async fn as_chosen(app: &App, permit: &Permit<Supervise>, form: &SupervisedForm) -> Result<Done> {
-    let person = read_id(&form.person).map_err(|no| Error::field("person", no))?;
-    supervise(app, permit, read_key(&form.key)?, person).await
+    let new = NewSupervised {
+        person_id: read_id(&form.person).map_err(|no| Error::field("person", no))?,
+        until_us: until_typed(app, permit.scope(), &form.stay).await?,
+    };
+    supervise(app, permit, read_key(&form.key)?, new).await
 }

@@ -35,6 +35,54 @@ pub struct PersonHere {
     pub since: Moment,
     /// The steward who answers for them, where they are not inducted.
     pub supervised_by: Option<String>,
+    /// Until when they are expected to stay, where that is known or they are alone.
+    pub stays: Option<String>,
+}
+
+/// Until when somebody stays, as typed.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(default)]
+pub struct UntilForm {
+    /// One of the times offered, in microseconds since 1970, or `typed`.
+    pub until: String,
+    /// Another time of the room's day, as `21:30`.
+    pub time: String,
+}
+
+/// Asks until when somebody stays.
+#[derive(Debug, Clone)]
+pub struct AsksUntil {
+    /// The times offered, and another one.
+    pub choices: Vec<Choice>,
+    /// The one chosen.
+    pub until: String,
+    /// The other one, as typed.
+    pub time: String,
+}
+
+/// What the reader is asked while they are alone, or once they have said until when they
+/// stay.
+#[derive(Debug, Clone)]
+pub struct StayShown {
+    /// Is nobody else there?
+    pub is_alone: bool,
+    /// Until when they stay.
+    pub expected: Option<Moment>,
+    /// Has that passed?
+    pub is_overdue: bool,
+    /// Asks for it, or for a later time.
+    pub asks: AsksUntil,
+}
+
+/// Somebody comes in, as typed.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(default)]
+pub struct ArriveForm {
+    /// Idempotency key.
+    pub key: String,
+    /// Until when, where nobody else is there.
+    #[serde(flatten)]
+    pub stay: UntilForm,
 }
 
 /// Something that the reader must know to come in, and was not told.
@@ -72,7 +120,7 @@ pub struct OpenTray {
     pub mix_id: String,
 }
 
-/// Asks whether one is there, or says that one is. Posts to `/arrive`.
+/// Asks whether one is there, or says that one is. Posts to `/arrive` and `/present/until`.
 #[derive(Debug, Clone, Template)]
 #[template(path = "arrivals/arrive.html")]
 pub struct ArrivePage {
@@ -90,6 +138,12 @@ pub struct ArrivePage {
     pub not_yet: Option<NotYet>,
     /// What stands in the trays that the reader wants to avoid; nobody else is told.
     pub avoid: Vec<String>,
+    /// Asks until when the reader stays, where nobody else is there.
+    pub asks: Option<AsksUntil>,
+    /// What a reader who is there is asked.
+    pub stay: Option<StayShown>,
+    /// Who is told when nothing is heard of the reader, by name and in turn.
+    pub told: Vec<String>,
     /// What stands in the trays asks for, one sentence a product.
     pub cautions: Vec<String>,
     /// May this reader note sheets?
@@ -157,6 +211,9 @@ pub struct SupervisedForm {
     pub key: String,
     /// The person's id.
     pub person: String,
+    /// Until when, where nobody else is there.
+    #[serde(flatten)]
+    pub stay: UntilForm,
 }
 
 /// Asks whom to let in, supervised by the reader. Posts to `/present/supervised`.
@@ -167,6 +224,8 @@ pub struct SupervisedPage {
     pub shell: Shell,
     /// Who may be let in: members who are not there, with what they lack.
     pub people: Vec<Choice>,
+    /// Asks until when they stay, where nobody else is there.
+    pub asks: Option<AsksUntil>,
     /// As chosen.
     pub form: SupervisedForm,
     /// What to mend.

@@ -187,7 +187,7 @@ impl Ground {
             bottles: bottles
                 .map(|each| bottle_on_board(each, settings, zone, now))
                 .collect(),
-            here: WhoIsHere::of(&self.present, settings, zone),
+            here: WhoIsHere::of(&self.present, settings, zone, now),
             may_note: may(rights::NoteSheets::ROW),
             may_mix: may(rights::Mix::ROW),
             may_set_up: may(rights::KeepBench::ROW),
@@ -195,7 +195,8 @@ impl Ground {
     }
 
     /// The next moment at which a verdict changes, a rule has moved by a twentieth of
-    /// a life, somebody is taken for gone, or a fog test or a room check is overdue.
+    /// a life, somebody is taken for gone or overdue, or a fog test or a room check is
+    /// overdue.
     #[must_use]
     pub fn good_until(&self) -> OffsetDateTime {
         let now = self.now;
@@ -212,7 +213,10 @@ impl Ground {
             let over = each.mix.life_ends().filter(|ends| *ends > now);
             [changes_at(&each.judgement), over]
         });
-        let of_people = self.present.iter().map(|presence| Some(presence.over_at));
+        let of_people = self.present.iter().flat_map(|presence| {
+            let expected = presence.expected_at.filter(|at| *at > now);
+            [Some(presence.over_at), expected]
+        });
         let of_bench = of_trays.chain(of_bottles);
         let of_dues = [self.lamps.changes_at, self.checks.changes_at];
         let moments = of_bench.chain(of_people).chain(of_dues);

@@ -63,6 +63,7 @@ pub const GRANTS: &[(&str, &str)] = &[
     ("incident_look", "select, insert"),
     ("avoid_note", "select, insert, delete"),
     ("presence", "select, insert, update"),
+    ("expected_told", "select, insert"),
     ("screen", "select, insert, update"),
     ("pairing", "select, insert, update, delete"),
     ("pin", "select, insert, update, delete"),

@@ -43,6 +43,7 @@ enum Thing {
     Opens,
     Comes(Who),
     Goes(Who),
+    Stays(Who),
     Notes(Who),
     Puts(Who, Prints),
     Films,
@@ -71,6 +72,7 @@ pub(super) async fn act(stage: &mut Stage, cellar: &Cellar, end: OffsetDateTime)
             Thing::Opens => fresh(stage, cellar).await?,
             Thing::Comes(who) => inside.comes(stage, who).await?,
             Thing::Goes(who) => inside.goes(stage, who).await?,
+            Thing::Stays(who) => inside.stays(stage, who).await?,
             Thing::Notes(who) => {
                 let prints = prints(&mut draw, stage, cellar, (who, &[Row::Long]));
                 notes(stage, cellar, who, (prints, None)).await?;
@@ -128,6 +130,8 @@ fn plan(stage: &Stage, draw: &mut Draw) -> Vec<(i64, Thing)> {
         (210, Thing::HandsBack),
         (180, Thing::TimesEmergence(107)),
         (150, Thing::FindsLiquid),
+        (300, Thing::Stays(CASIMIR)),
+        (128, Thing::Stays(CASIMIR)),
         (120, Thing::IsCorrected),
         (100, Thing::Invites),
         (90, Thing::TimesEmergence(114)),

@@ -11,6 +11,9 @@ use crate::error::{Error, Result};
 use crate::rooms::{self, Settings};
 use crate::web::dates::Zone;
 
+/// Who says until when they stay is heard of so much later at most. From memory.
+const LOOKS_EVERY: Duration = Duration::minutes(5);
+
 /// What the program does by itself.
 #[derive(Clone, Copy, Debug, Eq, PartialEq)]
 pub enum Job {
@@ -24,6 +27,8 @@ pub enum Job {
     InductionsDue,
     /// Tells stewards of room checks that are overdue, each night.
     RoomChecksDue,
+    /// Asks those who were to have left, and tells of them, when that is due.
+    AskAfter,
     /// Writes down who did not say that they left, when that is due.
     ClosePresences,
     /// Takes away what is no longer good, each hour.
@@ -32,12 +37,13 @@ pub enum Job {
 
 impl Job {
     /// Every job.
-    pub const ALL: [Self; 7] = [
+    pub const ALL: [Self; 8] = [
         Self::VerifyBook,
         Self::SealBook,
         Self::FogTestsDue,
         Self::InductionsDue,
         Self::RoomChecksDue,
+        Self::AskAfter,
         Self::ClosePresences,
         Self::Expire,
     ];
@@ -51,6 +57,7 @@ impl Job {
             Self::FogTestsDue => "fog_tests_due",
             Self::InductionsDue => "inductions_due",
             Self::RoomChecksDue => "room_checks_due",
+            Self::AskAfter => "ask_after",
             Self::ClosePresences => "close_presences",
             Self::Expire => "expire",
         }
@@ -71,6 +78,7 @@ impl Job {
             | Self::FogTestsDue
             | Self::InductionsDue
             | Self::RoomChecksDue
+            | Self::AskAfter
             | Self::ClosePresences => true,
             Self::Expire => false,
         }
@@ -85,6 +93,7 @@ impl Job {
             Self::FogTestsDue => next_at(now, &settings.time_zone()?, "04:10"),
             Self::InductionsDue => next_at(now, &settings.time_zone()?, "04:20"),
             Self::RoomChecksDue => next_at(now, &settings.time_zone()?, "04:15"),
+            Self::AskAfter => Ok(now + LOOKS_EVERY),
             Self::ClosePresences => arrivals::over_at(settings, now),
             Self::Expire => Ok(next_hour(now)),
         }
@@ -114,7 +123,22 @@ pub(super) async fn next(app: &App, job: Job, room: Uuid) -> Result<OffsetDateTi
         true => settings_of(app, room).await?,
         false => nobodys(),
     };
-    job.after(app.clock().now(), &settings)
+    let now = app.clock().now();
+    let due_at = job.after(now, &settings)?;
+    match job {
+        Job::AskAfter => Ok(next_turn(app, room, now)
+            .await?
+            .map_or(due_at, |at| at.min(due_at))),
+        _ => Ok(due_at),
+    }
+}
+
+/// When somebody is to be asked or told next.
+async fn next_turn(app: &App, room: Uuid, now: OffsetDateTime) -> Result<Option<OffsetDateTime>> {
+    let scope = Scope { room, person: None };
+    app.database()
+        .reading(scope, move |tx| Box::pin(arrivals::next_turn(tx, now)))
+        .await
 }
 
 /// What holds where no room says otherwise: UTC, around the clock.

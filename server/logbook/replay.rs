@@ -79,6 +79,10 @@ pub const NOT_DERIVED: &[(&str, &str)] = &[
     ("induction_told", "what people were told already"),
     ("supplement_told", "what stewards were told already"),
     ("room_check_told", "what stewards were told already"),
+    (
+        "expected_told",
+        "who was asked after somebody alone already",
+    ),
     ("notice", "what somebody has read is nobody else's business"),
     ("delivery", "what became of a notice"),
     ("pairing", "a secret; that a screen was paired is an entry"),

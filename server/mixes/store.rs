@@ -393,3 +393,30 @@ pub(super) async fn contaminants(tx: &mut RoomTx, mix: Uuid) -> Result<Vec<Strin
     .await?;
     Ok(found)
 }
+
+/// Whether anybody but this person was in the room then, as far as it knows.
+pub(super) async fn others_present(
+    tx: &mut RoomTx,
+    person: Option<Uuid>,
+    at: OffsetDateTime,
+) -> Result<bool> {
+    let room = tx.room();
+    let are_there = sqlx::query_scalar!(
+        r#"
+        select exists (
+            select from presence
+            where room_id = $1
+                and person_id is distinct from $2
+                and arrived_at <= $3
+                and over_at > $3
+                and (ended_at is null or ended_at > $3)
+        ) as "are_there!"
+        "#,
+        room,
+        person,
+        at
+    )
+    .fetch_one(tx.db())
+    .await?;
+    Ok(are_there)
+}

@@ -148,6 +148,18 @@ pub enum Notice {
         /// Who, by name.
         name: String,
     },
+    /// The one who is told was to have left by then, and has not said so.
+    StillThere {
+        /// By when, by the clock of the room.
+        expected: String,
+    },
+    /// Somebody who was alone was to have left by then, and nothing was heard of them.
+    NothingHeardOf {
+        /// Who, by name.
+        name: String,
+        /// By when, by the clock of the room.
+        expected: String,
+    },
     /// A steward set a note of the one who is told right.
     NoteCorrected {
         /// The number of the note's entry.

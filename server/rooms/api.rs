@@ -65,6 +65,8 @@ pub struct SettingsOut {
     pub silver_mg_per_roll: Option<i64>,
     /// The share of it that stays in the film, in parts per billion; null where nobody said.
     pub film_kept_ppb: Option<i64>,
+    /// Whether nobody mixes concentrate while nobody else is in the room.
+    pub forbids_mixing_alone: bool,
 }
 
 /// When a room is open on one day, in minutes after midnight.
@@ -133,6 +135,7 @@ impl SettingsOut {
             alkali_meq_per_litre: settings.alkali_meq_per_litre,
             silver_mg_per_roll: settings.silver_mg_per_roll,
             film_kept_ppb: settings.film_kept_ppb,
+            forbids_mixing_alone: settings.forbids_mixing_alone,
         }
     }
 }
@@ -202,6 +205,9 @@ pub struct SettingsIn {
     /// The share of it that stays in the film, in parts per billion.
     #[schema(minimum = 0, maximum = 1_000_000_000)]
     pub film_kept_ppb: Option<i64>,
+    /// Whether nobody mixes concentrate while nobody else is in the room.
+    #[serde(default)]
+    pub forbids_mixing_alone: bool,
 }
 
 /// When a room is open on one day, in minutes after midnight.
@@ -292,6 +298,7 @@ impl SettingsIn {
             alkali_meq_per_litre: self.alkali_meq_per_litre,
             silver_mg_per_roll: self.silver_mg_per_roll,
             film_kept_ppb: self.film_kept_ppb,
+            forbids_mixing_alone: self.forbids_mixing_alone,
         })
     }
 }

@@ -38,6 +38,12 @@ pub(super) fn shown_settings(settings: &Settings, key: String) -> SettingsForm {
         alkali: if_any(settings.alkali_meq_per_litre.map(i64::from), 0),
         silver_per_roll: if_any(settings.silver_mg_per_roll, 0),
         film_kept: if_any(settings.film_kept_ppb, 7),
+        forbids_mixing_alone: if settings.forbids_mixing_alone {
+            "yes"
+        } else {
+            ""
+        }
+        .to_owned(),
         hazard_rules: settings.hazard_rules.as_str().to_owned(),
         emergency_number: emergency.number,
         poison_centre: emergency.poison_centre,
@@ -154,6 +160,7 @@ fn read_baths(form: &SettingsForm, numbers: Numbers, problems: &mut Problems) ->
     let starting = Settings::starting(String::new(), String::new(), String::new());
     Settings {
         is_unheated: form.is_unheated == "yes",
+        forbids_mixing_alone: form.forbids_mixing_alone == "yes",
         fixer_shifts: shifts.map_or(starting.fixer_shifts, whole),
         second_bath_ppb: second.unwrap_or(starting.second_bath_ppb),
         alkali_meq_per_litre: if_any("alkali", &form.alkali, false).map(whole),
@@ -180,6 +187,7 @@ mod tests {
             test_first_ppb: 825_000_000,
             late_note_minutes: 90,
             is_unheated: true,
+            forbids_mixing_alone: true,
             second_bath_ppb: 125_000_000,
             alkali_meq_per_litre: Some(400),
             film_kept_ppb: Some(333_333_333),

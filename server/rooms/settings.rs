@@ -167,6 +167,9 @@ pub struct Settings {
     /// The share of it that stays in the film, in parts per billion; none where nobody said.
     #[serde(default)]
     pub film_kept_ppb: Option<i64>,
+    /// Whether nobody mixes concentrate while nobody else is in the room.
+    #[serde(default)]
+    pub forbids_mixing_alone: bool,
 }
 
 /// From memory, as [`SHIFTS`] says.
@@ -234,6 +237,7 @@ impl Settings {
             alkali_meq_per_litre: None,
             silver_mg_per_roll: None,
             film_kept_ppb: None,
+            forbids_mixing_alone: false,
         }
     }
 }

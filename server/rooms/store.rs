@@ -124,7 +124,7 @@ pub async fn settings_and_seq(tx: &mut RoomTx) -> Result<(Settings, i64)> {
             people_limit, test_first_ppb, late_note_minutes, hazard_rules,
             emergency_number, poison_centre, address, contacts, eyewash, data_sheets,
             is_unheated, fixer_shifts, second_bath_ppb, alkali_meq_per_litre,
-            silver_mg_per_roll, film_kept_ppb, seq
+            silver_mg_per_roll, film_kept_ppb, forbids_mixing_alone, seq
         from room_setting
         where room_id = $1
         "#,
@@ -159,6 +159,7 @@ pub async fn settings_and_seq(tx: &mut RoomTx) -> Result<(Settings, i64)> {
         alkali_meq_per_litre: row.alkali_meq_per_litre,
         silver_mg_per_roll: row.silver_mg_per_roll,
         film_kept_ppb: row.film_kept_ppb,
+        forbids_mixing_alone: row.forbids_mixing_alone,
     };
     Ok((settings, row.seq))
 }
@@ -239,7 +240,7 @@ pub(super) async fn set_settings(tx: &mut RoomTx, settings: &Settings, seq: i64)
     set_bench_settings(tx, settings).await
 }
 
-/// What of the settings the baths are judged by.
+/// What of the settings the baths are judged by, and who may mix them.
 async fn set_bench_settings(tx: &mut RoomTx, settings: &Settings) -> Result<()> {
     let room = tx.room();
     sqlx::query!(
@@ -250,7 +251,8 @@ async fn set_bench_settings(tx: &mut RoomTx, settings: &Settings) -> Result<()> 
             second_bath_ppb = $4,
             alkali_meq_per_litre = $5,
             silver_mg_per_roll = $6,
-            film_kept_ppb = $7
+            film_kept_ppb = $7,
+            forbids_mixing_alone = $8
         where room_id = $1
         "#,
         room,
@@ -259,7 +261,8 @@ async fn set_bench_settings(tx: &mut RoomTx, settings: &Settings) -> Result<()> 
         settings.second_bath_ppb,
         settings.alkali_meq_per_litre,
         settings.silver_mg_per_roll,
-        settings.film_kept_ppb
+        settings.film_kept_ppb,
+        settings.forbids_mixing_alone
     )
     .execute(tx.db())
     .await?;

@@ -72,6 +72,8 @@ pub struct SettingsForm {
     pub silver_per_roll: String,
     /// The share of it that stays in the film, in per cent; empty: not known.
     pub film_kept: String,
+    /// `yes` where nobody mixes concentrate alone.
+    pub forbids_mixing_alone: String,
     /// `clp` or `north_american`.
     pub hazard_rules: String,
     /// The number of the emergency services.

@@ -8,7 +8,7 @@ use serde::Deserialize;
 use super::views::{ComeOrGoPage, DonePage, DoorForm, NoteAtDoorForm, NoteAtDoorPage};
 use super::wall::of_room;
 use crate::app::App;
-use crate::arrivals::{self, actions};
+use crate::arrivals::{self, actions, asks_of_who_comes, until_typed};
 use crate::error::{Error, Result};
 use crate::identity::devices::{Device, Door};
 use crate::identity::{AtDoor, Permit, pins};
@@ -91,17 +91,23 @@ async fn come_or_go(
     is_leaving: bool,
     (form, problems): (DoorForm, Problems),
 ) -> Result<ComeOrGoPage> {
-    let open = app
+    let now = app.clock().now();
+    let (settings, present, open) = app
         .database()
-        .reading(device.scope(), |tx| {
+        .reading(device.scope(), move |tx| {
             Box::pin(async move {
                 let settings = rooms::settings(tx).await?;
-                arrivals::open_baths(tx, &settings).await
+                let present = arrivals::present(tx, now).await?;
+                let open = arrivals::open_baths(tx, &settings).await?;
+                Ok((settings, present, open))
             })
         })
         .await?;
+    let asks = || asks_of_who_comes(form.stay.clone(), &settings, now);
+    let is_asked = !is_leaving && present.is_empty();
     Ok(ComeOrGoPage {
         shell: shell(app, device, frame),
+        asks: is_asked.then(asks).transpose()?,
         is_leaving,
         form,
         problems: in_words(&problems, Numbers::default()),
@@ -136,8 +142,9 @@ async fn arrive_send(
 
 async fn arrives(app: &App, device: &Device, form: &DoorForm) -> Result<Done> {
     let key = read_key(&form.key)?;
+    let until_us = until_typed(app, device.scope(), &form.stay).await?;
     let permit = by_pin::<Arrive>(app, device, &form.number, &form.pin).await?;
-    actions::arrive(app, &permit, key).await
+    actions::arrive(app, &permit, key, until_us).await
 }
 
 async fn leave_send(

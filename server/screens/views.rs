@@ -4,7 +4,7 @@ use askama::Template;
 use serde::Deserialize;
 
 use super::rows::WallLine;
-use crate::arrivals::views::WhoIsHere;
+use crate::arrivals::views::{AsksUntil, UntilForm, WhoIsHere};
 use crate::web::dates::Moment;
 use crate::web::drawing::VerdictWord;
 use crate::web::fields::{Choice, Problems};
@@ -86,6 +86,9 @@ pub struct DoorForm {
     pub number: String,
     /// The PIN.
     pub pin: String,
+    /// Until when, for who comes into an empty room.
+    #[serde(flatten)]
+    pub stay: UntilForm,
 }
 
 impl std::fmt::Debug for DoorForm {
@@ -106,6 +109,8 @@ pub struct ComeOrGoPage {
     pub form: DoorForm,
     /// What to mend.
     pub problems: Problems,
+    /// Asks until when they stay who come into an empty room.
+    pub asks: Option<AsksUntil>,
     /// The trays that stand open, for those who leave.
     pub open: Vec<String>,
 }

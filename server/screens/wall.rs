@@ -148,13 +148,13 @@ fn wall(ground: &Ground, shell: Shell, zone: &Zone) -> WallPage {
         as_of: zone.clock_and_weekday(ground.now),
         notices: ground.notices(),
         rows: in_rows(&ground.lines(zone)),
-        here: WhoIsHere::of(&ground.present, &ground.settings, zone),
+        here: WhoIsHere::of(&ground.present, &ground.settings, zone, ground.now),
     }
 }
 
 /// The door lists nobody: it says how many places are taken.
 fn door(ground: &Ground, shell: Shell, zone: &Zone) -> DoorPage {
-    let here = WhoIsHere::of(&ground.present, &ground.settings, zone);
+    let here = WhoIsHere::of(&ground.present, &ground.settings, zone, ground.now);
     let trays = ground.bench.lines.iter().flat_map(|line| {
         line.trays.iter().map(|each| TrayAtDoor {
             line: line.line.name.clone(),

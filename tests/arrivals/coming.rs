@@ -39,7 +39,8 @@ fn one_is_there_two_taps_from_the_board_and_gone_again() {
         let steward = stage.looks(&stage.cast.steward, "/board").await;
         assert_eq!(names(&steward), std::slice::from_ref(&member.name));
         let said = steward.page().first("#present li").unwrap();
-        assert_eq!(said, format!("{} since 13:00", member.name));
+        let wanted = "since 13:00, alone, expected until 15:00";
+        assert_eq!(said, format!("{} {wanted}", member.name));
 
         let page = look(&mut browser, &stage, "/leave").await;
         let open = page.page().all(".open-trays li");
@@ -56,7 +57,10 @@ fn one_is_there_two_taps_from_the_board_and_gone_again() {
         let name = &member.name;
         assert_eq!(
             said[..2],
-            [format!("{name} left."), format!("{name} arrived.")]
+            [
+                format!("{name} left."),
+                format!("{name} arrived, expected until 15:00.")
+            ]
         );
     });
 }
@@ -163,7 +167,7 @@ fn of_two_at_the_last_place_exactly_one_gets_it() {
             let stage = &stage;
             async move {
                 let permit = permit_for::<Arrive>(app, person.clone(), &stage.slug).await?;
-                arrive(app, &permit, new_key()).await
+                arrive(app, &permit, new_key(), None).await
             }
         });
         let answers = join_all(coming).await;
@@ -187,9 +191,10 @@ fn the_book_shows_comings_to_whose_they_are() {
         let done = stage.arrives(&stage.cast.member).await.unwrap();
         let not_shown = format!("entry {}, not shown to you", done.seq);
         let own = book(&stage, &stage.cast.member).await;
-        assert_eq!(own[0], format!("{} arrived.", stage.cast.member.name));
+        let said = format!("{} arrived, expected until 14:00.", stage.cast.member.name);
+        assert_eq!(own[0], said);
         let others = stage.looks(&stage.cast.trained, "/book").await;
         assert!(others.page().main().contains(&not_shown));
-        assert!(!others.page().main().contains("arrived."));
+        assert!(!others.page().main().contains("arrived, expected"));
     });
 }

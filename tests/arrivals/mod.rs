@@ -2,6 +2,7 @@
 
 #![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
 
+mod alone;
 mod api;
 mod coming;
 mod forgetting;
@@ -17,7 +18,13 @@ use crate::harness::{Answer, Browser, Stage, new_key};
 impl Stage {
     async fn arrives(&self, person: &Person) -> Result<Done> {
         let permit = self.permit::<Arrive>(person).await?;
-        arrive(&self.installation.app, &permit, new_key()).await
+        arrive(
+            &self.installation.app,
+            &permit,
+            new_key(),
+            self.an_hour().await,
+        )
+        .await
     }
 
     async fn leaves(&self, person: &Person) -> Result<Done> {

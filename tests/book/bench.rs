@@ -3,7 +3,7 @@
 //! and on again, the room handed over.
 
 use uuid::Uuid;
-use wetside::arrivals::{Arrived, Left, NotConfirmedLeft};
+use wetside::arrivals::{Arrived, Expected, LeavingExpected, Left, NotConfirmedLeft};
 use wetside::bench::{
     BottleSet, FinishingSet, LineSet, SpaceSet, Step, TraySet, WashEmptied, WashJoined,
 };
@@ -25,7 +25,7 @@ use super::{incidents, the_room};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 108;
+pub(crate) const ENTRIES: i64 = 109;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -67,28 +67,31 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     };
     book.append(&undone).await?;
     let gone = &mixes[1];
-    let discarded = Discarded {
-        mix_id: gone.mix_id,
-        stand: gone.stand,
-        volume_ul: gone.charged_ul,
-        destination: "collected".to_owned(),
-        container: "Grey drum".to_owned(),
-        why: Why::Spent,
-    };
-    book.append(&discarded).await?;
+    book.append(&discarded(gone)).await?;
     super::mixes::write(book, printer, &mixes[0], gone).await?;
     from_stock(book, line.id).await?;
-    furnish(book, line.id, first.paper_class_id).await?;
+    let space = furnish(book, line.id, first.paper_class_id).await?;
     ingredients(book, mixes[0].product_id).await?;
     the_room::checks(book).await?;
     the_room::lamps(book, first.paper_class_id).await?;
-    the_room::air(book).await?;
+    the_room::air(book, space).await?;
     incidents::write(book, printer).await?;
     super::inductions::write(book, printer).await?;
     the_room::outages(book).await?;
     screens(book, printer).await?;
     presences(book, printer).await?;
     handovers(book, printer).await
+}
+
+fn discarded(gone: &Mixed) -> Discarded {
+    Discarded {
+        mix_id: gone.mix_id,
+        stand: gone.stand,
+        volume_ul: gone.charged_ul,
+        destination: "collected".to_owned(),
+        container: "Grey drum".to_owned(),
+        why: Why::Spent,
+    }
 }
 
 /// Stock solution, and a mix that was drawn from it.
@@ -115,8 +118,8 @@ async fn from_stock(book: &mut Book<'_>, line_id: Uuid) -> Result<()> {
     Ok(())
 }
 
-/// What stands around the trays, and prints in the wash.
-async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Result<()> {
+/// What stands around the trays, and prints in the wash; the space that it has.
+async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Result<Uuid> {
     let space = SpaceSet {
         id: book.new_id(),
         name: "Cellar".to_owned(),
@@ -152,7 +155,7 @@ async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Re
     book.append(&joined).await?;
     book.append(&WashEmptied { line_id }).await?;
     book.append(&joined).await?;
-    Ok(())
+    Ok(space.id)
 }
 
 /// What the sheet of a product lists.
@@ -197,17 +200,24 @@ async fn screens(book: &mut Book<'_>, person_id: Uuid) -> Result<()> {
     Ok(())
 }
 
-/// Somebody came and left, and came and forgot to; the steward is there.
+/// Somebody came alone, stayed longer and left, and came and forgot to; the steward is there.
 async fn presences(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let steward = steward(book).await?;
     for is_confirmed in [true, false] {
         let arrived = Arrived {
             supervisor_id: (!is_confirmed).then_some(steward),
+            expected: is_confirmed.then(|| expected(book, 1)),
             ..arrived(book, printer)
         };
         book.append(&arrived).await?;
         let (presence_id, person_id) = (arrived.presence_id, printer);
         if is_confirmed {
+            let stays = LeavingExpected {
+                presence_id,
+                person_id,
+                expected: expected(book, 2),
+            };
+            book.append(&stays).await?;
             let left = Left {
                 presence_id,
                 person_id,
@@ -235,6 +245,14 @@ fn arrived(book: &mut Book<'_>, person_id: Uuid) -> Arrived {
         // Long after every night of the tests.
         over_at_us: micros(book.now()) + 1_000 * 86_400_000_000,
         supervisor_id: None,
+        expected: None,
+    }
+}
+
+fn expected(book: &Book<'_>, hours: i64) -> Expected {
+    Expected {
+        at_us: micros(book.now()) + hours * 3_600_000_000,
+        clock: format!("{}:00", 13 + hours),
     }
 }
 

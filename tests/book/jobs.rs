@@ -29,10 +29,10 @@ async fn a_night_verifies_seals_and_plans_the_next_one() {
         library
             .count("work where due_at > '2026-11-25 12:00Z'")
             .await,
-        6
+        8
     );
     library.clock.set(NIGHT);
-    assert_eq!(tick(&library.app).await.unwrap(), 4);
+    assert_eq!(tick(&library.app).await.unwrap(), 5);
     assert_eq!(tick(&library.app).await.unwrap(), 0);
     assert_eq!(
         library
@@ -53,11 +53,11 @@ async fn a_night_verifies_seals_and_plans_the_next_one() {
     let next = "work where (kind, due_at) in (
         ('verify_book', '2026-11-27 02:10Z'), ('seal_book', '2026-11-27 02:40Z'),
         ('fog_tests_due', '2026-11-26 03:10Z'), ('room_checks_due', '2026-11-26 03:15Z'),
-        ('inductions_due', '2026-11-26 03:20Z'),
+        ('inductions_due', '2026-11-26 03:20Z'), ('ask_after', '2026-11-26 02:55Z'),
         ('close_presences', '2026-11-26 23:00Z'),
         ('expire', '2026-11-26 03:00Z'))";
-    assert_eq!(library.count(next).await, 7);
-    assert_eq!(library.count("work").await, 7);
+    assert_eq!(library.count(next).await, 8);
+    assert_eq!(library.count("work").await, 8);
 }
 
 #[tokio::test]
@@ -65,7 +65,7 @@ async fn nights_without_the_program_are_made_up_for_once() {
     let library = Library::open().await;
     tick(&library.app).await.unwrap();
     library.clock.set(NIGHT + Duration::days(10));
-    assert_eq!(tick(&library.app).await.unwrap(), 7);
+    assert_eq!(tick(&library.app).await.unwrap(), 8);
     assert_eq!(library.count("verification").await, 1);
 }
 
@@ -76,9 +76,9 @@ async fn of_two_instances_one_does_each_job() {
     tick(&library.app).await.unwrap();
     library.clock.set(NIGHT);
     let (ours, theirs) = tokio::join!(tick(&library.app), tick(&second));
-    assert_eq!(ours.unwrap() + theirs.unwrap(), 4);
+    assert_eq!(ours.unwrap() + theirs.unwrap(), 5);
     assert_eq!(library.count("verification").await, 1);
-    assert_eq!(library.count("work").await, 7);
+    assert_eq!(library.count("work").await, 8);
 }
 
 #[tokio::test]
@@ -92,7 +92,7 @@ async fn a_job_whose_holder_died_is_taken_over_when_its_lease_ends() {
         "update work set lease_until = '2026-11-26 03:30Z' where kind = 'verify_book'",
     )
     .await;
-    assert_eq!(tick(&library.app).await.unwrap(), 3);
+    assert_eq!(tick(&library.app).await.unwrap(), 4);
     assert_eq!(library.count("verification").await, 0);
     library.clock.set(datetime!(2026-11-26 03:30 UTC));
     tick(&library.app).await.unwrap();
@@ -237,7 +237,8 @@ async fn what_ran_out_is_taken_away_and_nothing_else() {
     )
     .await;
     library.clock.set(datetime!(2026-11-25 13:00 UTC));
-    assert_eq!(tick(&library.app).await.unwrap(), 1);
+    // The look for those alone is due as well.
+    assert_eq!(tick(&library.app).await.unwrap(), 2);
     assert_eq!(library.count("session").await, 1);
     assert_eq!(library.count("throttle").await, 1);
     assert_eq!(

@@ -8,8 +8,9 @@ use time::{Duration, OffsetDateTime};
 use uuid::Uuid;
 use wetside::air::FlowOf;
 use wetside::air::actions::{NewMeasurement, measure};
+use wetside::arrivals::over_at;
 use wetside::bench::actions::{NewTray, set_tray};
-use wetside::clock::Clock;
+use wetside::clock::{Clock, micros};
 use wetside::database::Scope;
 use wetside::error::Result;
 use wetside::identity::accounts::{self, NewAccount};
@@ -28,7 +29,7 @@ use wetside::rooms::actions::{Founder, NewRoom, open_room};
 use wetside::sheets::NewNote;
 use wetside::sheets::actions::note_sheets;
 use wetside::starters::STARTERS;
-use wetside::{bench, members, papers, products};
+use wetside::{bench, members, papers, products, rooms};
 
 use super::browser::Browser;
 use super::server::{Installation, alone, on_runtime, shared};
@@ -201,6 +202,20 @@ impl Stage {
     pub(crate) fn pass(&self, time: Duration) {
         let clock = &self.installation.clock;
         clock.set(clock.now() + time);
+    }
+
+    /// Until when somebody alone says they stay who comes now: for an hour, or until they
+    /// are taken for gone.
+    pub(crate) async fn an_hour(&self) -> Option<i64> {
+        let scope = Scope {
+            room: self.room,
+            person: None,
+        };
+        let database = self.installation.app.database();
+        let settings = database.reading(scope, |tx| Box::pin(rooms::settings(tx)));
+        let now = self.installation.clock.now();
+        let over_at = over_at(&settings.await.unwrap(), now).unwrap();
+        Some(micros(over_at.min(now + Duration::hours(1))))
     }
 
     /// Checks the room's book and everything made of it.

@@ -33,7 +33,7 @@ async fn a_topic_keeps_people_out_until_they_are_inducted() {
     room.post(&member, "/presences", &nothing)
         .await
         .assert_error(StatusCode::CONFLICT, "refused");
-    let supervised = json!({ "person_id": member.person });
+    let supervised = json!({ "person_id": member.person, "expected_at": "2026-11-25T14:00:00Z" });
     let presence = room.post(&room.steward, "/presences/supervised", &supervised);
     let presence = presence.await.made();
     let read = room

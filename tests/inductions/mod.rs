@@ -16,7 +16,7 @@ mod supplements;
 mod topics;
 
 use uuid::Uuid;
-use wetside::arrivals::actions::{arrive, supervise};
+use wetside::arrivals::actions::{NewSupervised, arrive, supervise};
 use wetside::database::Scope;
 use wetside::error::{Error, Result};
 use wetside::identity::Person;
@@ -94,12 +94,17 @@ impl Stage {
 
     async fn comes(&self, person: &Person) -> Result<Done> {
         let permit = self.permit::<Arrive>(person).await?;
-        arrive(&self.installation.app, &permit, new_key()).await
+        let until_us = self.an_hour().await;
+        arrive(&self.installation.app, &permit, new_key(), until_us).await
     }
 
     async fn lets_in(&self, person: &Person) -> Result<Done> {
         let permit = self.permit::<Supervise>(&self.cast.steward).await?;
-        supervise(&self.installation.app, &permit, new_key(), person.id).await
+        let new = NewSupervised {
+            person_id: person.id,
+            until_us: self.an_hour().await,
+        };
+        supervise(&self.installation.app, &permit, new_key(), new).await
     }
 
     /// What somebody lacks today.

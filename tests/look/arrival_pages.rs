@@ -2,8 +2,8 @@
 
 use askama::Template;
 use wetside::arrivals::views::{
-    ArrivePage, LackShown, LeavePage, NotConfirmed, NotYet, OpenTray, PersonHere, RollPage,
-    SupervisedForm, SupervisedPage, WhoIsHere,
+    ArrivePage, AsksUntil, LackShown, LeavePage, NotConfirmed, NotYet, OpenTray, PersonHere,
+    RollPage, StayShown, SupervisedForm, SupervisedPage, WhoIsHere,
 };
 use wetside::board::views::BottleOnBoard;
 use wetside::web::drawing::{Standing, VerdictWord};
@@ -18,8 +18,11 @@ pub(crate) const PAGES: &[Page] = &[
     ("arrive-full", arrive_full),
     ("arrive-not-yet", arrive_not_yet),
     ("arrive-alone", arrive_alone),
+    ("arrive-empty-room", arrive_empty_room),
     ("supervised", supervised),
     ("here", here_already),
+    ("here-alone", here_alone),
+    ("here-overdue", here_overdue),
     ("leave", leave),
     ("leave-not-here", leave_not_here),
     ("roll", roll),
@@ -55,6 +58,8 @@ pub(crate) fn here() -> WhoIsHere {
                 name: (*name).to_owned(),
                 since: moment(since),
                 supervised_by: (*id == "p3").then(|| "Ines Vatry".to_owned()),
+                stays: (*id == "p1")
+                    .then(|| "expected to have left at 17:00, not confirmed".to_owned()),
             })
             .collect(),
         places: 10,
@@ -93,13 +98,81 @@ fn arrive_alone(shell: Shell) -> String {
     arrive_page(shell, here(), false, Some(not_yet))
 }
 
-fn arrive_page(shell: Shell, here: WhoIsHere, is_here: bool, not_yet: Option<NotYet>) -> String {
+/// Until when, with the usual time chosen.
+pub(crate) fn asks() -> AsksUntil {
+    AsksUntil {
+        choices: vec![
+            Choice::new("1", "18:02, in 1 h"),
+            Choice::new("2", "19:02, in 2 h"),
+            Choice::new("3", "20:02, in 3 h"),
+            Choice::new("typed", "Another time"),
+        ],
+        until: "2".to_owned(),
+        time: String::new(),
+    }
+}
+
+fn arrive_empty_room(shell: Shell) -> String {
+    let nobody = WhoIsHere {
+        people: Vec::new(),
+        places: 10,
+    };
+    let wrong = "Choose a time that is still to come, no later than you would be taken for gone.";
     let page = ArrivePage {
+        problems: Problems::one("until", wrong),
+        asks: Some(AsksUntil {
+            until: "typed".to_owned(),
+            time: "16:50".to_owned(),
+            ..asks()
+        }),
+        ..arrive_view(shell, nobody, false, None)
+    };
+    page.render().unwrap()
+}
+
+fn staying(shell: Shell, expected: Option<&str>, is_overdue: bool) -> String {
+    let mut alone = here();
+    alone.people.truncate(1);
+    let page = ArrivePage {
+        stay: Some(StayShown {
+            is_alone: true,
+            expected: expected.map(moment),
+            is_overdue,
+            asks: asks(),
+        }),
+        told: Vec::new(),
+        ..arrive_view(shell, alone, true, None)
+    };
+    page.render().unwrap()
+}
+
+fn here_alone(shell: Shell) -> String {
+    staying(shell, None, false)
+}
+
+fn here_overdue(shell: Shell) -> String {
+    staying(shell, Some("17:00"), true)
+}
+
+fn arrive_page(shell: Shell, here: WhoIsHere, is_here: bool, not_yet: Option<NotYet>) -> String {
+    arrive_view(shell, here, is_here, not_yet).render().unwrap()
+}
+
+fn arrive_view(
+    shell: Shell,
+    here: WhoIsHere,
+    is_here: bool,
+    not_yet: Option<NotYet>,
+) -> ArrivePage {
+    ArrivePage {
         shell,
         key: "key".to_owned(),
         problems: Problems::none(),
         here,
         not_yet,
+        asks: None,
+        stay: None,
+        told: vec!["Ines Vatry".to_owned(), "Alwin Corrie".to_owned()],
         since: is_here.then(|| (moment("16:20"), moment("23:00"))),
         avoid: vec![
             "You wanted to avoid this: Larch print developer stands in a tray now.".to_owned(),
@@ -110,8 +183,7 @@ fn arrive_page(shell: Shell, here: WhoIsHere, is_here: bool, not_yet: Option<Not
                 .to_owned(),
         ],
         may_note: true,
-    };
-    page.render().unwrap()
+    }
 }
 
 fn arrive(shell: Shell) -> String {
@@ -188,7 +260,9 @@ fn supervised(shell: Shell) -> String {
         form: SupervisedForm {
             key: "k".to_owned(),
             person: "p4".to_owned(),
+            ..SupervisedForm::default()
         },
+        asks: Some(asks()),
         problems: Problems::one("person", "Choose one of those offered."),
     };
     page.render().unwrap()

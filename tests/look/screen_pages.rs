@@ -11,7 +11,7 @@ use wetside::web::drawing::{Standing, VerdictWord};
 use wetside::web::fields::{Choice, Problems};
 use wetside::web::shell::Shell;
 
-use super::arrival_pages::here;
+use super::arrival_pages::{asks, here};
 use super::bench_pages::{full_line, moment};
 use super::{Page, outside};
 
@@ -136,6 +136,7 @@ fn come_or_go(shell: Shell, is_leaving: bool, problems: Problems) -> String {
             ..DoorForm::default()
         },
         problems,
+        asks: (!is_leaving).then(asks),
         open: vec!["Long bench, Developer".to_owned()],
     };
     page.render().unwrap()

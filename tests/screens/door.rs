@@ -44,6 +44,41 @@ fn said(answer: Answer) -> String {
 }
 
 #[test]
+fn whoever_comes_into_an_empty_room_says_until_when_at_the_door_too() {
+    scenario(async |stage| {
+        let (member, trained) = (&stage.cast.member, &stage.cast.trained);
+        for person in [member, trained] {
+            stage.sets_pin(person).await;
+        }
+        let (_, mut door) = paired(&stage, "door").await;
+        let page = look(&mut door, "/screen/arrive").await;
+        assert_eq!(page.page().all(".target-name").len(), 4);
+        let number = stage.number(member).await;
+        let form = known(page.page().form("I am here").unwrap(), &number, PIN);
+        let form = form.choose("Another time").with("time", "12:30");
+        let refused = door.submit(&form).await.expect(422);
+        assert_eq!(refused.page().problems()[0].0, "until");
+        assert_eq!(
+            refused.page().form("I am here").unwrap().value("time"),
+            Some("12:30")
+        );
+        let form = known(refused.page().form("I am here").unwrap(), &number, PIN);
+        let came = door.submit(&form.with("time", "14.45")).await;
+        assert_eq!(done(&mut door, came).await, "You are here.");
+        let (_, says) = last(&stage, "arrived").await;
+        assert_eq!(says["expected"]["clock"], "14:45");
+        // To others one comes without being asked.
+        let page = look(&mut door, "/screen/arrive").await;
+        assert!(page.page().all(".target-name").is_empty());
+        let number = stage.number(trained).await;
+        let came = act(&mut door, "/screen/arrive", "I am here", &number, PIN).await;
+        assert_eq!(done(&mut door, came).await, "You are here.");
+        let (_, says) = last(&stage, "arrived").await;
+        assert!(says["expected"].is_null(), "{says}");
+    });
+}
+
+#[test]
 fn somebody_comes_notes_flags_and_goes_by_number_and_pin() {
     scenario(async |stage| {
         let bench = stage.bench().await;

@@ -4,7 +4,9 @@ use serde::Serialize;
 use time::OffsetDateTime;
 use uuid::Uuid;
 
-use super::{Ground, HYPOCHLORITE, Vessel, guard, guard_container, life_of, liquid, state_of};
+use super::{
+    Ground, HYPOCHLORITE, Vessel, guard, guard_container, life_of, liquid, may_mix_alone, state_of,
+};
 use crate::air;
 use crate::app::App;
 use crate::darkroom::dilution::{Dilution, parts_for_volume};
@@ -80,6 +82,7 @@ pub async fn top_up(
 
 async fn write_top_up(book: &mut Book<'_>, role: Role, new: NewTopUp) -> Result<()> {
     let ground = Ground::of(book, new.mix_id, new.happened_at_us).await?;
+    may_mix_alone(book, &ground.settings, ground.at).await?;
     let mix = &ground.mix;
     let product = mix
         .product_id

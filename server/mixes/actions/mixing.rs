@@ -3,7 +3,7 @@
 use serde::Serialize;
 use uuid::Uuid;
 
-use super::{Vessel, VesselId, happened, life_in};
+use super::{Vessel, VesselId, happened, life_in, may_mix_alone};
 use crate::air;
 use crate::app::App;
 use crate::darkroom::dilution::{Dilution, parts_for_volume};
@@ -121,6 +121,10 @@ async fn write_mix(
 ) -> Result<()> {
     let settings = rooms::settings(book.tx()).await?;
     let at = happened(book.now(), new.happened_at_us, &settings)?;
+    // What stood there on the first day was mixed before anybody asked.
+    if origin == Origin::Mixed {
+        may_mix_alone(book, &settings, at).await?;
+    }
     let vessel = Vessel::find(book.tx(), new.vessel).await?;
     vessel.must_be_empty(book.tx()).await?;
     if let (Some(at), Vessel::Tray(tray)) = (at, &vessel)

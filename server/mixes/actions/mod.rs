@@ -21,6 +21,7 @@ use time::{Duration, OffsetDateTime};
 use uuid::Uuid;
 
 use super::{Figures, Findings, Mix, Stand, Storage, store};
+use crate::app::App;
 use crate::bench::bottles::{self, Bottle};
 use crate::bench::{self, Step, Tray};
 use crate::clock::{micros, moment};
@@ -32,10 +33,12 @@ use crate::darkroom::quantities::{Area, Microlitres, Moment, Seconds, TenthsMm};
 use crate::darkroom::state::MixState;
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
+use crate::identity::Permit;
 use crate::input;
 use crate::logbook::Book;
 use crate::problem::Problem;
 use crate::products::{self, Kind, Place};
+use crate::rights;
 use crate::rooms::{self, Settings};
 
 /// A tray or a bottle, by its id.
@@ -284,6 +287,51 @@ pub(crate) fn happened(
     input::happened(at, now, settings.late_note_minutes)
         .map_err(|problem| Error::field("happened_at", problem))?;
     Ok(Some(at))
+}
+
+/// Refuses concentrate to whoever is alone then, in a room that forbids it.
+///
+/// # Errors
+/// Nobody else was in the room, as far as it knows.
+pub(in crate::mixes) async fn may_mix_alone(
+    book: &mut Book<'_>,
+    settings: &Settings,
+    at: Option<OffsetDateTime>,
+) -> Result<()> {
+    let who = (book.actor(), at.unwrap_or(book.now()));
+    must_not_be_alone(book.tx(), settings, who).await
+}
+
+/// The same, for a sheet that says what to pour: it is refused before anybody pours.
+///
+/// # Errors
+/// Nobody else is in the room, as far as it knows.
+pub(in crate::mixes) async fn may_pour(
+    app: &App,
+    permit: &Permit<rights::Mix>,
+    happened_at_us: Option<i64>,
+) -> Result<()> {
+    let at = happened_at_us.map_or_else(|| app.clock().now(), moment);
+    let who = (Some(permit.person().id), at);
+    app.database()
+        .reading(permit.scope(), move |tx| {
+            Box::pin(async move {
+                let settings = rooms::settings(tx).await?;
+                must_not_be_alone(tx, &settings, who).await
+            })
+        })
+        .await
+}
+
+async fn must_not_be_alone(
+    tx: &mut RoomTx,
+    settings: &Settings,
+    (who, at): (Option<Uuid>, OffsetDateTime),
+) -> Result<()> {
+    if !settings.forbids_mixing_alone || store::others_present(tx, who, at).await? {
+        return Ok(());
+    }
+    Err(Error::Refused(Problem::MixesAlone))
 }
 
 /// A mix to do something with, and when that happened.

@@ -12,7 +12,7 @@ use crate::app::App;
 use crate::board;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
-use crate::mixes::actions::{Vessel, mix};
+use crate::mixes::actions::{Vessel, may_pour, mix};
 use crate::mixes::stock::{self, Stock};
 use crate::mixes::{Mix, cautions, store};
 use crate::problem::{Problem, Problems};
@@ -95,6 +95,7 @@ async fn mix_as_typed(
 ) -> Result<Outcome> {
     let asked = read_mix(form, ground).map_err(Error::Invalid)?;
     if form.step != "mix" {
+        may_pour(app, permit, asked.new.happened_at_us).await?;
         return Ok(Outcome::Reckoned(Box::new(asked)));
     }
     let done = mix(app, permit, read_key(&form.key)?, asked.new).await?;

@@ -18,7 +18,9 @@ use crate::darkroom::joining::{JoinRefused, may_top_up};
 use crate::darkroom::quantities::{Microlitres, Moment};
 use crate::error::{Error, Result};
 use crate::identity::Permit;
-use crate::mixes::actions::{NewTopUp, Recipe, Vessel, VesselId, may_mix_product, parts, top_up};
+use crate::mixes::actions::{
+    NewTopUp, Recipe, Vessel, VesselId, may_mix_product, may_pour, parts, top_up,
+};
 use crate::mixes::{Findings, Mix, cautions, state, store};
 use crate::problem::{Problem, Problems};
 use crate::products::Product;
@@ -167,6 +169,7 @@ async fn top_up_as_typed(
     );
     let asked = asked.map_err(Error::Invalid)?;
     if form.step != "mix" {
+        may_pour(app, permit, asked.happened_at_us).await?;
         return Ok(Outcome::Reckoned(Box::new(asked)));
     }
     let new = NewTopUp {

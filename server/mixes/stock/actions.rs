@@ -11,7 +11,7 @@ use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::logbook::{Book, Done, Key};
 use crate::mixes::RULES;
-use crate::mixes::actions::{happened, may_mix_product};
+use crate::mixes::actions::{happened, may_mix_alone, may_mix_product};
 use crate::problem::Problem;
 use crate::products;
 use crate::rights::{Mix, Role};
@@ -45,6 +45,7 @@ pub async fn make_stock(app: &App, permit: &Permit<Mix>, key: Key, new: NewStock
 async fn write(book: &mut Book<'_>, role: Role, new: NewStock) -> Result<()> {
     let settings = rooms::settings(book.tx()).await?;
     let at = happened(book.now(), new.happened_at_us, &settings)?;
+    may_mix_alone(book, &settings, at).await?;
     let product = products::product(book.tx(), new.product_id).await?;
     let product = product.ok_or(Error::NotFound)?;
     may_mix_product(&product, role)?;

@@ -12,7 +12,7 @@ use crate::app::App;
 use crate::darkroom::kit::Packets;
 use crate::error::{Error, Result};
 use crate::identity::{self, Permit};
-use crate::mixes::actions::may_mix_product;
+use crate::mixes::actions::{may_mix_product, may_pour};
 use crate::mixes::mixing::step;
 use crate::mixes::mixing::views::{Aside, Pour, Worksheet};
 use crate::mixes::{cautions, input as volumes};
@@ -140,6 +140,7 @@ async fn make_as_typed(
     };
     let packets = input::packets_of(&ground.product, wanted)?;
     if form.step != "mix" {
+        may_pour(app, permit, happened_at_us).await?;
         return Ok(Outcome::Reckoned(packets));
     }
     let new = NewStock {

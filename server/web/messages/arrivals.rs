@@ -1,7 +1,7 @@
 //! Words for who is in the room.
 
 use super::entries::{Sentence, Telling, say};
-use crate::arrivals::{Arrived, Left, NotConfirmedLeft};
+use crate::arrivals::{Arrived, Expected, LeavingExpected, Left, NotConfirmedLeft};
 use crate::logbook::Entry;
 use crate::web::desk::Question;
 
@@ -25,9 +25,54 @@ pub fn close_question(name: &str) -> Question {
     }
 }
 
+/// A time to leave that is offered: in so many hours, or when the presence is over.
+#[must_use]
+pub fn offered(hours: i64, clock: &str) -> String {
+    match hours {
+        0 => clock.to_owned(),
+        hours => format!("{clock}, in {hours}\u{a0}h"),
+    }
+}
+
+/// The choice beside those offered.
+pub const ANOTHER_TIME: &str = "Another time";
+
+/// What is known of when somebody leaves; nothing where nobody asks.
+#[must_use]
+pub fn stays(expected: Option<&str>, is_overdue: bool, is_alone: bool) -> Option<String> {
+    match (expected, is_overdue, is_alone) {
+        (Some(clock), true, _) => Some(format!("expected to have left at {clock}, not confirmed")),
+        (Some(clock), false, true) => Some(format!("alone, expected until {clock}")),
+        (Some(clock), false, false) => Some(format!("expected until {clock}")),
+        (None, _, true) => Some("alone, gave no time to leave".to_owned()),
+        (None, _, false) => None,
+    }
+}
+
+/// Asks somebody whether they are still there.
+#[must_use]
+pub fn still_there(expected: &str) -> String {
+    format!(
+        "You said that you would leave at {expected}. Are you still there? Say until when, or \
+         that you have left."
+    )
+}
+
+/// Tells a contact of somebody who was alone.
+#[must_use]
+pub fn nothing_heard_of(name: &str, expected: &str) -> String {
+    format!(
+        "{name} was alone in the room, said that they would leave at {expected}, and has not said \
+         since that they have left or are still there. Call them, or have somebody look."
+    )
+}
+
 /// The sentences of these entries, by kind.
 pub const SENTENCES: &[(&str, Sentence)] = &[
     (Arrived::KIND, |text, telling| say(text, telling, arrived)),
+    (LeavingExpected::KIND, |text, telling| {
+        say(text, telling, leaving_expected)
+    }),
     (Left::KIND, |text, telling| say(text, telling, left)),
     (NotConfirmedLeft::KIND, |text, telling| {
         say(text, telling, not_confirmed_left)
@@ -36,10 +81,20 @@ pub const SENTENCES: &[(&str, Sentence)] = &[
 
 fn arrived(entry: &Arrived, telling: Telling<'_>) -> String {
     let name = telling.name(entry.person_id);
-    match entry.supervisor_id {
-        None => format!("{name} arrived."),
-        Some(by) => format!("{name} arrived, supervised by {}.", telling.name(by)),
-    }
+    let by = entry.supervisor_id.map_or_else(String::new, |by| {
+        format!(", supervised by {}", telling.name(by))
+    });
+    let until = entry.expected.as_ref().map_or_else(String::new, until);
+    format!("{name} arrived{by}{until}.")
+}
+
+fn until(expected: &Expected) -> String {
+    format!(", expected until {}", expected.clock)
+}
+
+fn leaving_expected(entry: &LeavingExpected, telling: Telling<'_>) -> String {
+    let name = telling.name(entry.person_id);
+    format!("{name} is here still{}.", until(&entry.expected))
 }
 
 fn left(entry: &Left, telling: Telling<'_>) -> String {

@@ -51,6 +51,10 @@ fn known(notice: &Notice) -> String {
         Notice::IncidentOfYours { number, by, .. } => super::incidents::of_yours(*number, by),
         Notice::SeeADoctor {} => super::incidents::SEE_A_DOCTOR.to_owned(),
         Notice::OfferOtherTask { name } => super::incidents::other_task(name),
+        Notice::StillThere { expected } => super::arrivals::still_there(expected),
+        Notice::NothingHeardOf { name, expected } => {
+            super::arrivals::nothing_heard_of(name, expected)
+        }
         Notice::NoteCorrected {
             note, by, reason, ..
         } => super::sheets::told(&format!("{by} set your note of entry {note} right"), reason),
@@ -110,6 +114,8 @@ pub fn link(told: &Told) -> Option<String> {
         Told::Known(Notice::RoomCheckDue { check, .. } | Notice::RoomCheckFailed { check, .. }) => {
             Some(format!("/checks/{check}"))
         }
+        Told::Known(Notice::StillThere { .. }) => Some("/arrive".to_owned()),
+        Told::Known(Notice::NothingHeardOf { .. }) => Some("/present".to_owned()),
         Told::Known(Notice::NoteCorrected { corrected, .. }) => {
             Some(format!("/sheets/{corrected}"))
         }

@@ -29,6 +29,17 @@ fn about_presence(problem: &Problem) -> Option<String> {
         Problem::HereAlready => "The room has you as here already. Say first that you have left.",
         Problem::NotHere => "You have not said that you are here, so there is nothing to end.",
         Problem::LeftAlready => "This has ended already: look at the roll.",
+        Problem::UntilWhen => {
+            "Nobody else is here: say when you expect to leave, so that somebody asks after you."
+        }
+        Problem::NotWhileHere => {
+            "Choose a time that is still to come, no later than you would be taken for gone."
+        }
+        Problem::MixesAlone => {
+            "Nobody mixes concentrate alone in this room, and as far as it knows nobody else is \
+             here. Wait until somebody has said that they are, then send this again: what you \
+             typed is kept."
+        }
         Problem::RoomFull { places } => {
             return Some(format!(
                 "The room is full: all {places} places are taken. Wait until somebody leaves."
