@@ -56,6 +56,8 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<inductions::Inducted>(),
     Kind::of::<inductions::InductionConfirmed>(),
     Kind::of::<inductions::InductionWithdrawn>(),
+    Kind::of::<inductions::InductionScanned>(),
+    Kind::of::<inductions::InductionScanRemoved>(),
     Kind::of::<checks::RoomCheckSet>(),
     Kind::of::<checks::RoomChecked>(),
     Kind::of::<checks::RoomCheckTakenBack>(),

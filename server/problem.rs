@@ -261,6 +261,12 @@ pub enum Problem {
     ExhaustUnmeasured(NeedsExhaust),
     /// It does not start while power or fan is off.
     FanStandsStill(NeedsExhaust),
+    /// A form that brings a file came without one.
+    NoFile,
+    /// A file larger than a scan may be.
+    FileTooLarge,
+    /// A file that is no scan of a paper.
+    NotAScan,
     /// What was known of the incident was erased before.
     AlreadyErased,
     /// The record says that no fan takes air out.

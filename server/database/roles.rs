@@ -49,6 +49,7 @@ pub const GRANTS: &[(&str, &str)] = &[
     ("topic_product", "select, insert, delete"),
     ("induction", "select, insert, update"),
     ("induction_topic", "select, insert"),
+    ("induction_scan", "select, insert, update"),
     ("induction_told", "select, insert"),
     ("supplement_told", "select, insert"),
     ("room_check", "select, insert, update"),

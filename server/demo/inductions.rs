@@ -12,6 +12,7 @@ use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::inductions::actions::{NewInduction, Withdrawal, induct, withdraw};
 use crate::inductions::confirming::confirm_own;
+use crate::inductions::scans::{self, NewScan};
 use crate::logbook::Done;
 use crate::products::Kind;
 use crate::products::actions::{NewProduct, set_product};
@@ -28,6 +29,9 @@ const NEWCOMER: Who = Who(43);
 /// So many days after the first one, papers of those who were there before end: soon
 /// after six months.
 const PAPERS_GOOD_DAYS: i32 = 195;
+
+/// The paper that those who were there before signed.
+const PAPER: &[u8] = include_bytes!("paper.pdf");
 
 /// The steward copies the starter set in, and declares that she knows it: nobody else
 /// could induct her.
@@ -64,7 +68,15 @@ pub(super) async fn welcomes(stage: &mut Stage, who: Who, is_first_day: bool) ->
         new.given_on = Some(paper_day(stage).await?);
         new.remark = "Signed sheet in the grey binder".to_owned();
     }
-    records(stage, who, new).await?;
+    let induction_id = records(stage, who, new).await?;
+    if is_first_day {
+        let scan = NewScan {
+            induction_id,
+            also: Vec::new(),
+            file: PAPER.to_vec(),
+        };
+        stage.act(OTTILIE, scans::add, scan).await?;
+    }
     Ok(())
 }
 

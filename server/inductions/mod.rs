@@ -17,6 +17,8 @@ mod log_pages;
 mod own_pages;
 mod pages;
 mod record_pages;
+/// Scans of signed papers.
+pub mod scans;
 mod showing;
 mod standing;
 mod store;
@@ -29,6 +31,7 @@ pub use due::tell_due;
 pub use entries::{Basis, Covered, Inducted, InductionConfirmed, InductionWithdrawn, Means};
 pub use gate::{Lack, check, lacks, lacks_of_all, stewards};
 pub use pages::pages;
+pub use scans::{InductionScanRemoved, InductionScanned};
 pub use standing::Standing;
 pub use store::Induction;
 pub use supplements::{Supplement, supplements, supplements_of, tell_supplements};

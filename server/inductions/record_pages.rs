@@ -8,7 +8,8 @@ use uuid::Uuid;
 use super::actions::{induct, withdraw};
 use super::form::{of_new, of_renewal, read_induction, read_withdrawal};
 use super::pages::{Ground, shell};
-use super::showing::record_shown;
+use super::scans;
+use super::showing::{record_shown, scan_shown};
 use super::store::{self, Induction};
 use super::views::{InductionForm, InductionFormPage, RecordPage, WithdrawForm, WithdrawPage};
 use crate::app::App;
@@ -154,7 +155,7 @@ async fn as_typed(app: &App, permit: &Permit<Induct>, form: &InductionForm) -> R
 }
 
 /// A record with its ground, where whoever asks may read it: their own, or as a steward.
-async fn readable<R: Right>(
+pub(super) async fn readable<R: Right>(
     app: &App,
     permit: &Permit<R>,
     id: Uuid,
@@ -175,11 +176,19 @@ async fn record(
     Path((_, id)): Path<(String, Uuid)>,
 ) -> Result<Response> {
     let (ground, record) = readable(&app, &permit, id).await?;
+    let scans = app.database().reading(permit.scope(), move |tx| {
+        Box::pin(scans::store::of_record(tx, id))
+    });
+    let scans = scans.await?;
     let path = format!("/inductions/records/{id}");
     page(&RecordPage {
         shell: shell(&permit, &frame, (Place::OwnInductions, &path)),
         record: record_shown(&record, &ground.titles, &ground.zone),
         as_of: ground.zone.on_paper(ground.now),
+        scans: scans
+            .iter()
+            .map(|scan| scan_shown(scan, &ground.zone, ground.settings.numbers()))
+            .collect(),
         may_keep: permit.role() == Role::Steward,
     })
 }

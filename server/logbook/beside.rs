@@ -1,6 +1,6 @@
-//! Personal text beside an entry. The entry holds its salted SHA-256 in the field
-//! `beside_sha256` and nothing of the text, so the text can be erased and the book
-//! stands; an entry that says so names the number in `erases_beside_seq`.
+//! Personal text, or a file, beside an entry. The entry holds its salted SHA-256 in the
+//! field `beside_sha256` and nothing of it, so it can be erased and the book stands; an
+//! entry that says so names the number in `erases_beside_seq`.
 
 use std::collections::BTreeMap;
 
@@ -14,10 +14,15 @@ use super::verify_report::Finding;
 use crate::database::RoomTx;
 use crate::error::Result;
 
-/// Text that is to lie beside an entry.
+/// Text or a file that is to lie beside an entry.
 pub struct Beside {
     salt: [u8; 32],
-    words: String,
+    what: Content,
+}
+
+enum Content {
+    Words(String),
+    File(Vec<u8>),
 }
 
 impl std::fmt::Debug for Beside {
@@ -29,14 +34,29 @@ impl std::fmt::Debug for Beside {
 impl Beside {
     /// Text with its salt.
     #[must_use]
-    pub(super) const fn new(salt: [u8; 32], words: String) -> Self {
-        Self { salt, words }
+    pub(super) const fn words(salt: [u8; 32], words: String) -> Self {
+        let what = Content::Words(words);
+        Self { salt, what }
+    }
+
+    /// A file with its salt.
+    #[must_use]
+    pub(super) const fn file(salt: [u8; 32], file: Vec<u8>) -> Self {
+        let what = Content::File(file);
+        Self { salt, what }
     }
 
     /// What the entry holds of it, in lower-case hexadecimal.
     #[must_use]
     pub fn sha256(&self) -> String {
-        hash(&self.salt, &self.words)
+        let bytes = match &self.what {
+            Content::Words(words) => words.as_bytes(),
+            Content::File(file) => file,
+        };
+        let mut hasher = Sha256::new();
+        hasher.update(self.salt);
+        hasher.update(bytes);
+        HEXLOWER.encode(&hasher.finalize())
     }
 
     /// Lays it beside the entry of this number.
@@ -44,15 +64,12 @@ impl Beside {
     /// # Errors
     /// The database's.
     pub async fn lay(&self, tx: &mut RoomTx, seq: i64) -> Result<()> {
-        store::lay_beside(tx, seq, &self.salt, &self.words).await
+        let (words, file) = match &self.what {
+            Content::Words(words) => (Some(words.as_str()), None),
+            Content::File(file) => (None, Some(file.as_slice())),
+        };
+        store::lay_beside(tx, seq, &self.salt, (words, file)).await
     }
-}
-
-fn hash(salt: &[u8], words: &str) -> String {
-    let mut hasher = Sha256::new();
-    hasher.update(salt);
-    hasher.update(words.as_bytes());
-    HEXLOWER.encode(&hasher.finalize())
 }
 
 /// The texts beside these entries; those that were erased are not among them.
@@ -65,7 +82,15 @@ pub async fn beside(tx: &mut RoomTx, seqs: &[i64]) -> Result<BTreeMap<i64, Strin
     Ok(kept.filter_map(|row| Some((row.seq, row.words?))).collect())
 }
 
-/// Erases text and salt beside an entry: the entry `by` says so.
+/// The file beside an entry, as long as it was not erased.
+///
+/// # Errors
+/// The database's.
+pub async fn file_beside(tx: &mut RoomTx, seq: i64) -> Result<Option<Vec<u8>>> {
+    store::file_beside(tx, seq).await
+}
+
+/// Erases what lies beside an entry, and its salt: the entry `by` says so.
 ///
 /// # Errors
 /// The database's.
@@ -114,11 +139,9 @@ impl Texts {
         for (seq, hash) in &self.hashes {
             let row = kept.iter().find(|row| row.seq == *seq);
             let erased_by = self.erased.get(seq).copied();
-            let agrees = row.is_some_and(|row| match (&row.salt, &row.words) {
-                (Some(salt), Some(words)) => {
-                    erased_by.is_none() && self::hash(salt, words) == *hash
-                }
-                _ => erased_by.is_some() && row.erased_seq == erased_by,
+            let agrees = row.is_some_and(|row| match &row.sha256 {
+                Some(kept) => erased_by.is_none() && kept == hash,
+                None => erased_by.is_some() && row.erased_seq == erased_by,
             });
             if !agrees {
                 findings.push(Finding::Beside { seq: *seq });

@@ -224,6 +224,18 @@ impl<'t> Book<'t> {
     /// # Errors
     /// A machine without randomness.
     pub fn lay_aside(&mut self, words: String) -> Result<Beside> {
+        Ok(Beside::words(self.salt()?, words))
+    }
+
+    /// A file that is to lie beside the next entry, salted as [`Book::lay_aside`] does.
+    ///
+    /// # Errors
+    /// A machine without randomness.
+    pub fn lay_file_aside(&mut self, file: Vec<u8>) -> Result<Beside> {
+        Ok(Beside::file(self.salt()?, file))
+    }
+
+    fn salt(&mut self) -> Result<[u8; 32]> {
         let mut salt = [0; 32];
         match self.is_demo {
             true => salt[..16].copy_from_slice(self.new_id().as_bytes()),
@@ -231,7 +243,7 @@ impl<'t> Book<'t> {
                 getrandom::fill(&mut salt).map_err(|cause| Error::fault(cause.to_string()))?;
             }
         }
-        Ok(Beside::new(salt, words))
+        Ok(salt)
     }
 
     /// What is written from here on is written through this screen.

@@ -46,6 +46,7 @@ pub const DERIVED: &[&str] = &[
     "topic_product",
     "induction",
     "induction_topic",
+    "induction_scan",
     "room_check",
     "room_check_result",
     "place_air",

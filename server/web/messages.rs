@@ -29,6 +29,7 @@ pub mod people;
 pub mod problems;
 pub mod products;
 pub mod readings;
+pub mod scans;
 pub mod screens;
 pub mod sheets;
 pub mod testing;

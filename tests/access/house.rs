@@ -19,7 +19,7 @@ use super::air::{aired, measured};
 use super::checks::{check, check_result};
 use super::fittings;
 use super::incidents::incident;
-use super::inductions::{inductions, topic};
+use super::inductions::{inductions, scan, topic};
 use super::ingredients::ingredients;
 use super::lamps::{fog_test, lamp};
 use super::screens::paired;
@@ -58,6 +58,7 @@ pub(crate) struct House {
     handover: Uuid,
     topic: Uuid,
     induction: Uuid,
+    scan: Uuid,
     /// Paired screens, by the names they have among the actors.
     screens: Vec<(&'static str, Uuid, Browser)>,
 }
@@ -90,6 +91,7 @@ impl House {
         let check = check(&stage).await;
         let space = fittings::space(&stage).await;
         let handover = handed_over(&stage, suspended.id).await;
+        let induction = inductions(&stage, topic, &spare).await;
         Self {
             screens: screens(&stage).await,
             outage,
@@ -100,7 +102,8 @@ impl House {
             presence: present(&stage, &spare).await,
             handover,
             topic,
-            induction: inductions(&stage, topic, &spare).await,
+            induction,
+            scan: scan(&stage, induction).await,
             bottle,
             flow: measured(&stage, space).await,
             airing: aired(&stage, space).await,
@@ -170,6 +173,7 @@ impl House {
             ("{handover}", self.handover.to_string()),
             ("{topic}", self.topic.to_string()),
             ("{induction}", self.induction.to_string()),
+            ("{scan}", self.scan.to_string()),
             // Nobody's: those that are somebody's are tried where they are made.
             ("{token}", Uuid::nil().to_string()),
             ("{note}", Uuid::nil().to_string()),

@@ -22,7 +22,7 @@ const STEWARD_JOINED: i64 = 2;
 /// What is not shown to the member: that the steward came in, before the handovers'
 /// four entries; the four of screens, before PINs and presences; what the steward
 /// declared to know; that one joined.
-const HIDDEN: [i64; 7] = [105, 97, 96, 95, 94, 90, STEWARD_JOINED];
+const HIDDEN: [i64; 7] = [108, 100, 99, 98, 97, 93, STEWARD_JOINED];
 /// The entry by which the member joined.
 const MEMBER_JOINED: i64 = 3;
 

@@ -292,6 +292,7 @@ const OF_PEOPLE: &[(i64, &str)] = &[
     (38, "induction where confirmed_by = 'own_account'"),
     (5, "induction where basis = 'on_paper'"),
     (1, "induction where basis = 'self_declared'"),
+    (5, "induction_scan where removed_seq is null"),
     (1, "induction where withdrawn_seq is not null"),
     (1, "induction where renews_id is not null"),
     (1, "topic where version > 1"),

@@ -12,6 +12,7 @@ mod confirming;
 mod due;
 mod gate;
 mod log;
+mod scans;
 mod supplements;
 mod topics;
 

@@ -105,6 +105,11 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "words for what people were told",
     ),
     (
+        "server/web/messages/scans.rs",
+        &["inductions"],
+        "words for scans of papers",
+    ),
+    (
         "server/web/messages/topics.rs",
         &["topics"],
         "words for what asks for a topic",

@@ -6,7 +6,7 @@
 use serde::de::DeserializeOwned;
 use uuid::Uuid;
 
-use super::{air, arrivals, checks, incidents, inductions, lamps, mix_entries, topics};
+use super::{air, arrivals, checks, incidents, inductions, lamps, mix_entries, scans, topics};
 use crate::bench::{BottleSet, FinishingSet, LineSet, SpaceSet, TraySet, WashEmptied, WashJoined};
 use crate::book::names::Names;
 use crate::handover::{HandedOver, HandoverOpened, HandoverWithdrawn};
@@ -149,6 +149,7 @@ pub fn sentences() -> impl Iterator<Item = &'static (&'static str, Sentence)> {
         air::SENTENCES,
         topics::SENTENCES,
         inductions::SENTENCES,
+        scans::SENTENCES,
         incidents::SENTENCES,
     ];
     SENTENCES.iter().chain(nouns.into_iter().flatten())
