@@ -1,6 +1,5 @@
 //! What the person sees and does.
 
-use time::Duration;
 use wetside::bench::Step;
 use wetside::bench::actions::{NewTray, set_tray};
 use wetside::incidents::What;
@@ -10,7 +9,7 @@ use wetside::logbook::verify::verify;
 use wetside::rights;
 
 use super::{WORDS, details};
-use crate::harness::{START, Stage, Visitor, new_key, scenario, tray_on};
+use crate::harness::{Stage, Visitor, new_key, scenario, tray_on};
 
 #[test]
 fn it_is_reported_by_oneself_and_the_page_begins_with_what_to_do_first() {
@@ -138,26 +137,28 @@ fn the_third_contact_with_a_sensitiser_in_ninety_days_is_advised_on() {
             let page = Visitor::of(&stage, member).await.open("/notices").await;
             page.page().all(".events li p")
         };
-        for days in [-91, -40, -20] {
+        for days in [-111, -40, -20] {
             let mut one = details(What::SkinContact, Some(bench.product));
             one.happened_at_us += days * 86_400_000_000;
             stage.happened(member, one).await;
         }
-        // Neither another sort nor another product counts.
+        // No other sort counts.
         let spill = details(What::Spill, Some(bench.product));
         stage.happened(member, spill).await;
-        stage
-            .happened(member, details(What::SkinContact, None))
-            .await;
-        assert!(told().await.is_empty());
-        let third = details(What::SkinContact, Some(bench.product));
+        let said = told().await;
+        assert!(said.is_empty(), "{said:?}");
+        // What nobody can name may be one.
+        let third = details(What::SkinContact, None);
         stage.happened(member, third).await;
         let said = told().await;
         assert!(said[0].contains("See a doctor"), "{said:?}");
         let page = Visitor::steward(&stage).await.open("/notices").await;
         let said = page.page().all(".events li p");
         let wanted = format!("Offer {} a task away from chemistry.", member.name);
-        assert_eq!(said, [wanted]);
+        let of_them = said.iter().filter(|said| said.contains(&member.name));
+        let of_them: Vec<&String> = of_them.collect();
+        assert_eq!(of_them.len(), 1, "{said:?}");
+        assert!(of_them[0].ends_with(&wanted), "{said:?}");
     });
 }
 
@@ -222,6 +223,8 @@ fn what_one_wants_to_avoid_is_said_on_arriving_and_stands_in_no_book() {
                 .main()
                 .contains("You wanted to avoid")
         );
-        assert!(stage.installation.clock.now() - START < Duration::days(1));
+        // The other note is in words, and what this product is made of is not on file.
+        let arrive = member.open("/arrive").await.page().main();
+        assert!(arrive.contains("Nobody listed everything that is in Neutral paper developer"));
     });
 }
