@@ -2,11 +2,11 @@
 
 use uuid::Uuid;
 use wetside::error::Result;
+use wetside::inductions::scans::Media;
 use wetside::inductions::{
     Basis, Covered, Inducted, InductionConfirmed, InductionScanRemoved, InductionScanned,
     InductionWithdrawn, Means,
 };
-use wetside::inductions::scans::Media;
 use wetside::logbook::Book;
 use wetside::logbook::beside::erase_beside;
 use wetside::products;

@@ -56,7 +56,9 @@ async fn paper(stage: &Stage, person: Uuid, topic: Uuid) -> Uuid {
 async fn link(visitor: &mut Visitor, record: Uuid) -> Option<String> {
     let page = visitor.open(&format!("/inductions/records/{record}")).await;
     let links = page.page().links();
-    let found = links.into_iter().find(|(words, _)| words.starts_with("Scan, "));
+    let found = links
+        .into_iter()
+        .find(|(words, _)| words.starts_with("Scan, "));
     found.map(|(_, link)| link)
 }
 
@@ -68,7 +70,9 @@ fn one_paper_that_several_signed_is_scanned_once_and_read_by_each() {
         let first = paper(&stage, member.id, spills).await;
         let second = paper(&stage, trained.id, spills).await;
         let mut steward = Visitor::steward(&stage).await;
-        let form = steward.open(&format!("/inductions/records/{first}/scan")).await;
+        let form = steward
+            .open(&format!("/inductions/records/{first}/scan"))
+            .await;
         assert!(form.page().main().contains(&trained.name), "it is offered");
         let sent = sends(&mut steward, first, &[second], PDF).await.expect(303);
         assert!(sent.location().unwrap().ends_with(&first.to_string()));
@@ -87,7 +91,9 @@ fn one_paper_that_several_signed_is_scanned_once_and_read_by_each() {
         let mut other = Visitor::of(&stage, trained).await;
         other.browser.get(&link).await.expect(404);
         // Whoever has one already is not offered again.
-        let form = steward.open(&format!("/inductions/records/{first}/scan")).await;
+        let form = steward
+            .open(&format!("/inductions/records/{first}/scan"))
+            .await;
         assert!(!form.page().main().contains(&trained.name));
     });
 }

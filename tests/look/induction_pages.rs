@@ -279,7 +279,10 @@ fn scan_new(shell: Shell) -> String {
             key: "k".to_owned(),
             also: strings(&["i2"]),
         },
-        problems: Problems::one("scan", "Choose a file: the paper as a PDF, or photographed."),
+        problems: Problems::one(
+            "scan",
+            "Choose a file: the paper as a PDF, or photographed.",
+        ),
     };
     page.render().unwrap()
 }

@@ -10,11 +10,11 @@ use super::{MOST_BYTES, NewScan, Scan, add, remove, store};
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
+use crate::inductions::Basis;
 use crate::inductions::pages::{Ground, shell};
 use crate::inductions::record_pages::readable;
 use crate::inductions::showing::record_shown;
 use crate::inductions::store::{Asked, Induction, inductions};
-use crate::inductions::Basis;
 use crate::logbook::Done;
 use crate::logbook::beside::file_beside;
 use crate::problem::Problems;
@@ -157,8 +157,14 @@ async fn file(
     let name = format!("induction-{}.{}", scan.seq, scan.media.ending());
     let headers = [
         (CONTENT_TYPE, scan.media.as_str().to_owned()),
-        (CONTENT_DISPOSITION, format!("attachment; filename=\"{name}\"")),
-        (CONTENT_SECURITY_POLICY, "sandbox; default-src 'none'".to_owned()),
+        (
+            CONTENT_DISPOSITION,
+            format!("attachment; filename=\"{name}\""),
+        ),
+        (
+            CONTENT_SECURITY_POLICY,
+            "sandbox; default-src 'none'".to_owned(),
+        ),
     ];
     Ok((headers, bytes).into_response())
 }
@@ -185,5 +191,9 @@ async fn remove_send(
     let scan = readable_scan(&app, &permit, id).await?;
     remove(&app, &permit, read_key(&form.key)?, id).await?;
     let record = scan.induction_id;
-    Ok(on_to(&app, &permit, &format!("/inductions/records/{record}")))
+    Ok(on_to(
+        &app,
+        &permit,
+        &format!("/inductions/records/{record}"),
+    ))
 }

@@ -86,7 +86,7 @@ pub(super) async fn scan(tx: &mut RoomTx, id: Uuid) -> Result<Option<Scan>> {
     Ok(scans(tx, (Some(id), None)).await?.pop())
 }
 
-pub(super) async fn of_record(tx: &mut RoomTx, record: Uuid) -> Result<Vec<Scan>> {
+pub(in crate::inductions) async fn of_record(tx: &mut RoomTx, record: Uuid) -> Result<Vec<Scan>> {
     scans(tx, (None, Some(record))).await
 }
 
@@ -107,10 +107,7 @@ pub(super) async fn scanned(tx: &mut RoomTx, records: &[Uuid]) -> Result<Vec<Uui
     Ok(found)
 }
 
-pub(super) async fn insert(
-    tx: &mut RoomTx,
-    placed: &Placed<InductionScanned>,
-) -> Result<()> {
+pub(super) async fn insert(tx: &mut RoomTx, placed: &Placed<InductionScanned>) -> Result<()> {
     let (room, scan) = (tx.room(), &placed.entry);
     sqlx::query!(
         r#"
@@ -132,10 +129,7 @@ pub(super) async fn insert(
     Ok(())
 }
 
-pub(super) async fn remove(
-    tx: &mut RoomTx,
-    placed: &Placed<InductionScanRemoved>,
-) -> Result<()> {
+pub(super) async fn remove(tx: &mut RoomTx, placed: &Placed<InductionScanRemoved>) -> Result<()> {
     let room = tx.room();
     sqlx::query!(
         "update induction_scan set removed_seq = $3 where room_id = $1 and id = $2",

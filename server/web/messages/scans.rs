@@ -12,7 +12,9 @@ pub(super) fn about_scans(problem: &Problem) -> Option<String> {
     let sentence = match problem {
         Problem::NoFile => "Choose a file: the paper as a PDF, or photographed.",
         Problem::FileTooLarge => "The file is larger than 5 MB. Scan it in fewer dots or shades.",
-        Problem::NotAScan => "That is neither a PDF nor a JPEG nor a PNG. Scan or photograph it so.",
+        Problem::NotAScan => {
+            "That is neither a PDF nor a JPEG nor a PNG. Scan or photograph it so."
+        }
         _ => return None,
     };
     Some(sentence.to_owned())
