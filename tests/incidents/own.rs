@@ -1,15 +1,12 @@
 //! What the person sees and does.
 
-use wetside::bench::Step;
-use wetside::bench::actions::{NewTray, set_tray};
 use wetside::incidents::What;
 use wetside::kinds::KINDS;
 use wetside::logbook::vault::Vault;
 use wetside::logbook::verify::verify;
-use wetside::rights;
 
 use super::{WORDS, details};
-use crate::harness::{Stage, Visitor, new_key, scenario, tray_on};
+use crate::harness::{Stage, Visitor, scenario};
 
 #[test]
 fn it_is_reported_by_oneself_and_the_page_begins_with_what_to_do_first() {
@@ -165,17 +162,7 @@ fn the_third_contact_with_a_sensitiser_in_ninety_days_is_advised_on() {
 #[test]
 fn what_one_wants_to_avoid_is_said_on_arriving_and_stands_in_no_book() {
     scenario(async |stage| {
-        let bench = stage.bench().await;
-        let app = &stage.installation.app;
-        let permit = stage.permit::<rights::KeepBench>(&stage.cast.steward).await;
-        let tray = NewTray {
-            name: "Stop".to_owned(),
-            step: Some(Step::StopBath),
-            ..tray_on(bench.line)
-        };
-        set_tray(app, &permit.unwrap(), new_key(), tray)
-            .await
-            .unwrap();
+        stage.bench().await;
         let head = async || {
             let mut db = stage.installation.db().await;
             let seq: i64 = sqlx::query_scalar("select seq from head where room_id = $1")
@@ -215,16 +202,9 @@ fn what_one_wants_to_avoid_is_said_on_arriving_and_stands_in_no_book() {
             .send_on(&page, "Take it away: PAPER DEVELOPER", &[])
             .await;
         assert!(!page.page().main().contains("PAPER DEVELOPER"));
-        assert!(
-            !member
-                .open("/arrive")
-                .await
-                .page()
-                .main()
-                .contains("You wanted to avoid")
-        );
         // The other note is in words, and what this product is made of is not on file.
         let arrive = member.open("/arrive").await.page().main();
+        assert!(!arrive.contains("You wanted to avoid"), "{arrive}");
         assert!(arrive.contains("Nobody listed everything that is in Neutral paper developer"));
     });
 }
