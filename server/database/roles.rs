@@ -58,6 +58,7 @@ pub const GRANTS: &[(&str, &str)] = &[
     ("flow_measurement", "select, insert, update"),
     ("exhaust_waiver", "select, insert, update"),
     ("airing", "select, insert, update"),
+    ("beside", "select, insert, update"),
     ("presence", "select, insert, update"),
     ("expected_told", "select, insert"),
     ("screen", "select, insert, update"),

@@ -62,6 +62,10 @@ pub const NOT_DERIVED: &[(&str, &str)] = &[
     ("entry", "the book itself: its chain is walked"),
     ("entry_about", "worked out anew from each entry's text"),
     ("head", "compared with the end of the chain"),
+    (
+        "beside",
+        "personal text: each is held against the hash in its entry, and may be erased",
+    ),
     ("invitation", "a secret; what comes of it is an entry"),
     ("work", "what the program is still to do"),
     ("verification", "what verifying found"),

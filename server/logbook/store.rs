@@ -282,3 +282,81 @@ pub(super) async fn asking(
     .await?;
     Ok(found)
 }
+
+/// Personal text beside an entry, as its row has it.
+#[derive(Debug)]
+pub(super) struct BesideRow {
+    pub(super) seq: i64,
+    pub(super) salt: Option<Vec<u8>>,
+    pub(super) words: Option<String>,
+    pub(super) erased_seq: Option<i64>,
+}
+
+pub(super) async fn lay_beside(
+    tx: &mut RoomTx,
+    seq: i64,
+    salt: &[u8],
+    words: &str,
+) -> Result<()> {
+    let room = tx.room();
+    sqlx::query!(
+        r#"
+        insert into beside (room_id, seq, salt, words, erased_seq)
+        values ($1, $2, $3, $4, null)
+        "#,
+        room,
+        seq,
+        salt,
+        words
+    )
+    .execute(tx.db())
+    .await?;
+    Ok(())
+}
+
+pub(super) async fn beside(tx: &mut RoomTx, seqs: &[i64]) -> Result<Vec<BesideRow>> {
+    let room = tx.room();
+    let found = sqlx::query_as!(
+        BesideRow,
+        r#"
+        select seq, salt, words, erased_seq
+        from beside
+        where room_id = $1 and seq = any($2)
+        "#,
+        room,
+        seqs
+    )
+    .fetch_all(tx.db())
+    .await?;
+    Ok(found)
+}
+
+/// All of a room, for verifying its book.
+pub(super) async fn all_beside(tx: &mut RoomTx) -> Result<Vec<BesideRow>> {
+    let room = tx.room();
+    let found = sqlx::query_as!(
+        BesideRow,
+        "select seq, salt, words, erased_seq from beside where room_id = $1 order by seq",
+        room
+    )
+    .fetch_all(tx.db())
+    .await?;
+    Ok(found)
+}
+
+pub(super) async fn erase_beside(tx: &mut RoomTx, seq: i64, by: i64) -> Result<()> {
+    let room = tx.room();
+    sqlx::query!(
+        r#"
+        update beside
+        set salt = null, words = null, erased_seq = $3
+        where room_id = $1 and seq = $2
+        "#,
+        room,
+        seq,
+        by
+    )
+    .execute(tx.db())
+    .await?;
+    Ok(())
+}
