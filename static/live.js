@@ -377,7 +377,9 @@
     if (state === "over" || document.hidden) return;
     const now = Date.now();
     if (source && now - Math.max(heardAt, triedAt) > SILENCE) later(0);
-    if (now - heardAt > SILENCE || tries >= FAILED || !navigator.onLine) turn("lost");
+    // Tries count until a connection proves steady: what is open meanwhile is connected.
+    const hasFailed = state !== "connected" && tries >= FAILED;
+    if (now - heardAt > SILENCE || hasFailed || !navigator.onLine) turn("lost");
   }, 500);
 
   let hiding = 0;

@@ -237,7 +237,7 @@ async fn fill(house: &House, db: &mut PgConnection) {
             "insert into room_check_told (room_id, room_check_id, due_on, told_at)
             select room_id, id, '2026-11-25', '2026-11-25 12:00 UTC'
             from room_check
-            where room_id = '{room}'\"
+            where room_id = '{room}'"
         ),
         format!(
             "insert into expected_told (room_id, presence_id, expected_at, person_id, told_at)

@@ -107,6 +107,8 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "server/web/messages/topics.rs",
         &["topics"],
         "words for what asks for a topic",
+    ),
+    (
         "server/web/messages/ingredients.rs",
         &["products"],
         "words for what products are made of",
