@@ -151,6 +151,9 @@ rights! {
     SeeAir "see_air" Read [Member Trained Steward Treasurer] "See what is known of the room's air, and its measurements.";
     NoteAiring "note_airing" Bench [Member Trained Steward] "Say that a space is aired, and that this is over.";
     KeepAir "keep_air" Keep [Steward] "Set what is known of a space's air, record a measured flow, and let baths start without measured exhaust.";
+    SeeWorkshops "see_workshops" Read [Member Trained Steward Treasurer] "See workshops, past and to come.";
+    PlanWorkshop "plan_workshop" Keep [Steward] "Plan a workshop, change it, and call it off.";
+    LeadWorkshop "lead_workshop" Bench [Member Trained Steward] "Open a workshop that one leads, sign its guests in and out, and end it; a steward, any. Take one over.";
     SeeMembers "see_members" Read [Steward] "See who is in the room and which invitations are open.";
     Invite "invite" Own [Steward] "Invite somebody, and revoke an invitation.";
     KeepMembers "keep_members" Keep [Steward] "Change a role, suspend and restore a membership, end its access.";

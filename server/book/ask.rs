@@ -33,6 +33,7 @@ pub(super) const NOUNS: &[&str] = &[
     "airing",
     "handover",
     "presence",
+    "workshop",
     "screen",
 ];
 

@@ -59,6 +59,8 @@ pub const GRANTS: &[(&str, &str)] = &[
     ("exhaust_waiver", "select, insert, update"),
     ("airing", "select, insert, update"),
     ("beside", "select, insert, update"),
+    ("workshop", "select, insert, update"),
+    ("guest", "select, insert, update"),
     ("presence", "select, insert, update"),
     ("expected_told", "select, insert"),
     ("screen", "select, insert, update"),

@@ -53,6 +53,8 @@ pub const DERIVED: &[&str] = &[
     "exhaust_waiver",
     "airing",
     "presence",
+    "workshop",
+    "guest",
     "screen",
     "handover",
 ];

@@ -19,6 +19,7 @@ use crate::rights::{
     KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeAir,
     SeeBench, SeeChecks, SeeHandover, SeeInductions, SeeLamps, SeeMembers, SeeOwnInductions,
     SeePapers, SeeProducts, SeeRoom, SeeScreens, SeeTopics,
+    SeeWorkshops,
 };
 use crate::web::shell::{Display, Place, RoomName, Shell};
 
@@ -156,6 +157,7 @@ fn places(role: Role) -> Vec<Place> {
         (Place::Present, LookAtBoard::ROW),
         (Place::Outages, LookAtBoard::ROW),
         (Place::Checks, SeeChecks::ROW),
+        (Place::Workshops, SeeWorkshops::ROW),
         (Place::Book, ReadBook::ROW),
         (Place::Members, SeeMembers::ROW),
         (Place::Bench, SeeBench::ROW),

@@ -368,6 +368,7 @@ async fn noted(
         sheets: 6,
         is_estimated: false,
         corrects_seq: None,
+        workshop_id: None,
         wear: mixes
             .iter()
             .map(|mix| Wear {

@@ -33,6 +33,7 @@ const NOUNS: &[&str] = &[
     "sheets",
     "topics",
     "trays",
+    "workshops",
 ];
 
 /// What each shared module may import, and nothing else of the program.
@@ -112,6 +113,11 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "server/web/messages/ingredients.rs",
         &["products"],
         "words for what products are made of",
+    ),
+    (
+        "server/web/messages/workshops.rs",
+        &["workshops"],
+        "words for workshops and their guests",
     ),
     (
         "server/web/messages/lamps.rs",

@@ -20,6 +20,8 @@ pub const ROOM_CHECKS: &str = "Room checks";
 pub const FOG_TESTS: &str = "Fog tests of lamps and screens";
 /// Heading: what is known of the exhaust of each space.
 pub const AIR: &str = "Room air";
+/// Heading: workshops that are to come.
+pub const WORKSHOPS: &str = "Workshops";
 /// Heading: products that nobody may mix from.
 pub const NO_SAFETY_DATA: &str = "Products without safety data";
 /// Heading: what the page for emergencies lacks.
