@@ -20,7 +20,7 @@ use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::inductions::{self, Lack, Standing};
-use crate::logbook::Done;
+use crate::logbook::{Done, Key};
 use crate::mixes::{self, Mix, Storage};
 use crate::problem::{Problem, Problems};
 use crate::rights::{Arrive, ClosePresence, Induct, NoteSheets, Right};
@@ -300,7 +300,8 @@ async fn arrive_send(
     frame: Frame,
     Form(form): Form<ArriveForm>,
 ) -> Result<Response> {
-    match arrives(&app, &permit, &form).await {
+    let key = read_key(&form.key)?;
+    match arrives(&app, &permit, key, &form).await {
         Ok(_) => Ok(on_to(&app, &permit, "/arrive")),
         Err(error) => {
             let problems = to_mend(error)?;
@@ -309,9 +310,9 @@ async fn arrive_send(
     }
 }
 
-async fn arrives(app: &App, permit: &Permit<Arrive>, form: &ArriveForm) -> Result<Done> {
+async fn arrives(app: &App, permit: &Permit<Arrive>, key: Key, form: &ArriveForm) -> Result<Done> {
     let until_us = until_typed(app, permit.scope(), &form.stay).await?;
-    actions::arrive(app, permit, read_key(&form.key)?, until_us).await
+    actions::arrive(app, permit, key, until_us).await
 }
 
 async fn until_send(
@@ -320,7 +321,8 @@ async fn until_send(
     frame: Frame,
     Form(form): Form<ArriveForm>,
 ) -> Result<Response> {
-    match stays_until(&app, &permit, &form).await {
+    let key = read_key(&form.key)?;
+    match stays_until(&app, &permit, key, &form).await {
         Ok(_) => Ok(on_to(&app, &permit, "/arrive")),
         Err(error) => {
             let problems = to_mend(error)?;
@@ -329,13 +331,18 @@ async fn until_send(
     }
 }
 
-async fn stays_until(app: &App, permit: &Permit<Arrive>, form: &ArriveForm) -> Result<Done> {
+async fn stays_until(
+    app: &App,
+    permit: &Permit<Arrive>,
+    key: Key,
+    form: &ArriveForm,
+) -> Result<Done> {
     let until_us = until_typed(app, permit.scope(), &form.stay).await?;
     let new = NewStay {
         presence_id: None,
         until_us: until_us.ok_or_else(|| Error::field("until", Problem::UntilWhen))?,
     };
-    actions::stay(app, permit, read_key(&form.key)?, new).await
+    actions::stay(app, permit, key, new).await
 }
 
 async fn leave_form(

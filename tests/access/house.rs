@@ -63,12 +63,7 @@ pub(crate) struct House {
 impl House {
     pub(crate) async fn furnish(stage: Stage) -> Self {
         let bench = stage.bench().await;
-        fittings::empty_tray(&stage, bench.line).await;
-        fittings::wash(&stage, &bench).await;
-        ingredients(&stage, bench.product).await;
-        let bottle = fittings::bottle(&stage).await;
-        fittings::fill(&stage, bottle, bench.dilution).await;
-        fittings::empty_bottle(&stage).await;
+        let bottle = at_the_bench(&stage, &bench).await;
         let noted = stage.note(&stage.cast.member, &bench, 0, 6).await.unwrap();
         let spare = somebody(&stage, "spare", stage.room, Role::Member).await;
         let suspended = somebody(&stage, "suspended", stage.room, Role::Steward).await;
@@ -93,13 +88,8 @@ impl House {
         let check = check(&stage).await;
         let space = fittings::space(&stage).await;
         let handover = handed_over(&stage, suspended.id).await;
-        let mut screens = Vec::new();
-        for (name, kind) in [("board-screen", "board"), ("door-screen", "door")] {
-            let (id, browser) = paired(&stage, kind).await;
-            screens.push((name, id, browser));
-        }
         Self {
-            screens,
+            screens: screens(&stage).await,
             outage,
             lamp,
             fog_test: fog_test(&stage, lamp, bench.classes[0]).await,
@@ -253,6 +243,27 @@ impl House {
         .unwrap();
         tokens::text(room, id, &secret)
     }
+}
+
+/// What stands at the bench beside its tray; the full bottle of it.
+async fn at_the_bench(stage: &Stage, bench: &Bench) -> Uuid {
+    fittings::empty_tray(stage, bench.line).await;
+    fittings::wash(stage, bench).await;
+    ingredients(stage, bench.product).await;
+    let bottle = fittings::bottle(stage).await;
+    fittings::fill(stage, bottle, bench.dilution).await;
+    fittings::empty_bottle(stage).await;
+    bottle
+}
+
+/// One paired screen of each kind.
+async fn screens(stage: &Stage) -> Vec<(&'static str, Uuid, Browser)> {
+    let mut screens = Vec::new();
+    for (name, kind) in [("board-screen", "board"), ("door-screen", "door")] {
+        let (id, browser) = paired(stage, kind).await;
+        screens.push((name, id, browser));
+    }
+    screens
 }
 
 fn filled(pattern: &str, by_name: &[(&str, String)]) -> String {

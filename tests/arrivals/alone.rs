@@ -67,7 +67,7 @@ async fn looks_at(stage: &Stage, at: OffsetDateTime) {
 #[test]
 fn whoever_comes_into_an_empty_room_says_until_when() {
     scenario(async |stage| {
-        let (member, trained) = (&stage.cast.member, &stage.cast.trained);
+        let member = &stage.cast.member;
         let mut visitor = Visitor::of(&stage, member).await;
         let page = visitor.open("/arrive").await;
         // Who is told what, before one says so.
@@ -103,7 +103,17 @@ fn whoever_comes_into_an_empty_room_says_until_when() {
         assert_eq!(here.page().heading(), "You are here");
         let alone = format!("{} since 13:00, alone, expected until 16:30", member.name);
         assert_eq!(on_board(&mut visitor).await, alone);
-        // Whoever comes to others is asked nothing.
+    });
+}
+
+#[test]
+fn whoever_comes_to_others_is_asked_nothing_until_they_are_alone() {
+    scenario(async |stage| {
+        let (member, trained) = (&stage.cast.member, &stage.cast.trained);
+        let mut visitor = Visitor::of(&stage, member).await;
+        let page = visitor.open("/arrive").await;
+        let until = [("until", "typed"), ("time", "16:30")];
+        visitor.send_on(&page, "I am here", &until).await;
         let mut second = Visitor::of(&stage, trained).await;
         let page = second.open("/arrive").await;
         assert!(page.page().all(".target-name").is_empty());

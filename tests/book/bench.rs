@@ -67,27 +67,30 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     };
     book.append(&undone).await?;
     let gone = &mixes[1];
-    let discarded = Discarded {
+    book.append(&discarded(gone)).await?;
+    super::mixes::write(book, printer, &mixes[0], gone).await?;
+    from_stock(book, line.id).await?;
+    let space = furnish(book, line.id, first.paper_class_id).await?;
+    ingredients(book, mixes[0].product_id).await?;
+    the_room::checks(book).await?;
+    the_room::lamps(book, first.paper_class_id).await?;
+    the_room::air(book, space).await?;
+    super::inductions::write(book, printer).await?;
+    the_room::outages(book).await?;
+    screens(book, printer).await?;
+    presences(book, printer).await?;
+    handovers(book, printer).await
+}
+
+fn discarded(gone: &Mixed) -> Discarded {
+    Discarded {
         mix_id: gone.mix_id,
         stand: gone.stand,
         volume_ul: gone.charged_ul,
         destination: "collected".to_owned(),
         container: "Grey drum".to_owned(),
         why: Why::Spent,
-    };
-    book.append(&discarded).await?;
-    super::mixes::write(book, printer, &mixes[0], gone).await?;
-    from_stock(book, line.id).await?;
-    furnish(book, line.id, first.paper_class_id).await?;
-    ingredients(book, mixes[0].product_id).await?;
-    the_room::checks(book).await?;
-    the_room::lamps(book, first.paper_class_id).await?;
-    the_room::air(book).await?;
-    super::inductions::write(book, printer).await?;
-    the_room::outages(book).await?;
-    screens(book, printer).await?;
-    presences(book, printer).await?;
-    handovers(book, printer).await
+    }
 }
 
 /// Stock solution, and a mix that was drawn from it.
@@ -114,8 +117,8 @@ async fn from_stock(book: &mut Book<'_>, line_id: Uuid) -> Result<()> {
     Ok(())
 }
 
-/// What stands around the trays, and prints in the wash.
-async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Result<()> {
+/// What stands around the trays, and prints in the wash; the space that it has.
+async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Result<Uuid> {
     let space = SpaceSet {
         id: book.new_id(),
         name: "Cellar".to_owned(),
@@ -151,7 +154,7 @@ async fn furnish(book: &mut Book<'_>, line_id: Uuid, paper_class_id: Uuid) -> Re
     book.append(&joined).await?;
     book.append(&WashEmptied { line_id }).await?;
     book.append(&joined).await?;
-    Ok(())
+    Ok(space.id)
 }
 
 /// What the sheet of a product lists.

@@ -100,7 +100,7 @@ pub(super) async fn lamps(book: &mut Book<'_>, paper_class_id: Uuid) -> Result<(
 
 /// The air of the room itself: known by a figure of its own, measured twice, once by
 /// mistake, agreed on, aired and being aired.
-pub(super) async fn air(book: &mut Book<'_>) -> Result<()> {
+pub(super) async fn air(book: &mut Book<'_>, space: Uuid) -> Result<()> {
     let space_id = None;
     let air = Air {
         floor_hundredths_mm2: Some(2_000_000_000),
@@ -138,11 +138,11 @@ pub(super) async fn air(book: &mut Book<'_>) -> Result<()> {
         agreed_by: Some("The district safety engineer".to_owned()),
     };
     book.append(&waiver).await?;
-    airings(book).await
+    airings(book, space).await
 }
 
 /// The room itself was aired twice; a space is being aired.
-async fn airings(book: &mut Book<'_>) -> Result<()> {
+async fn airings(book: &mut Book<'_>, space: Uuid) -> Result<()> {
     let space_id = None;
     let aired = Aired {
         airing_id: book.new_id(),
@@ -151,7 +151,7 @@ async fn airings(book: &mut Book<'_>) -> Result<()> {
     };
     book.append(&aired).await?;
     // A place is aired once at a time.
-    for space_id in [None, Some(book.new_id())] {
+    for space_id in [None, Some(space)] {
         let airing_id = book.new_id();
         let began = AiringBegan {
             airing_id,

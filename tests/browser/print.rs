@@ -21,79 +21,103 @@ struct Wanted {
 
 const A4: (f64, f64) = (210.0, 297.0);
 
-fn wanted(house: &House) -> Vec<Wanted> {
-    let page = |pattern: &str, size, pages, words| Wanted {
+/// A page that is printed: its path as the router has it, its size, pages and words.
+type Row = (&'static str, (f64, f64), usize, &'static [&'static str]);
+
+const LABEL: &[&str] = &["Neutral paper developer", "1+9", "H317", "Mixed"];
+
+const PRINTED: [Row; 10] = [
+    (
+        "/rooms/{room}/board",
+        A4,
+        2,
+        &[
+            "Is the bench good?",
+            "Developer",
+            "Ready",
+            "of its capacity",
+            "In bottles",
+        ],
+    ),
+    (
+        "/rooms/{room}/bench-sheet",
+        A4,
+        2,
+        &[
+            "Bench sheet",
+            "As supplied: H317",
+            "White light on.",
+            "Write here",
+        ],
+    ),
+    (
+        "/rooms/{room}/emergency",
+        A4,
+        1,
+        &[
+            "Emergency",
+            "White light on.",
+            "Poison centre",
+            "P305+P351+P338",
+        ],
+    ),
+    (
+        "/rooms/{room}/trays/{tray}",
+        A4,
+        3,
+        &[
+            "Developer",
+            "Ready",
+            "How it wore",
+            "What happened",
+            "6 sheets",
+        ],
+    ),
+    (
+        "/rooms/{room}/inductions/records/{induction}",
+        A4,
+        1,
+        &["Induction of spare", "Eyewash, version 1", "Inducted"],
+    ),
+    (
+        "/rooms/{room}/inductions/in-force",
+        A4,
+        1,
+        &["Inductions in force", "as of"],
+    ),
+    (
+        "/rooms/{room}/mixes/{mix}/label?size=strip",
+        (62.0, 100.0),
+        1,
+        LABEL,
+    ),
+    (
+        "/rooms/{room}/mixes/{mix}/label?size=a7",
+        (74.0, 105.0),
+        1,
+        LABEL,
+    ),
+    (
+        "/rooms/{room}/mixes/{mix}/label?size=a6",
+        (105.0, 148.0),
+        1,
+        LABEL,
+    ),
+    (
+        "/rooms/{room}/mixes/{mix}/label?size=a5",
+        (148.0, 210.0),
+        1,
+        LABEL,
+    ),
+];
+
+fn wanted(house: &House) -> impl Iterator<Item = Wanted> {
+    PRINTED.iter().map(|&(pattern, size, pages, words)| Wanted {
         path: house.page_path(pattern),
         size,
         pages,
         words,
-    };
-    let label = "/rooms/{room}/mixes/{mix}/label?size=";
-    let on_label: &[&str] = &["Neutral paper developer", "1+9", "H317", "Mixed"];
-    vec![
-        page(
-            "/rooms/{room}/board",
-            A4,
-            2,
-            &[
-                "Is the bench good?",
-                "Developer",
-                "Ready",
-                "of its capacity",
-                "In bottles",
-            ],
-        ),
-        page(
-            "/rooms/{room}/bench-sheet",
-            A4,
-            2,
-            &[
-                "Bench sheet",
-                "As supplied: H317",
-                "White light on.",
-                "Write here",
-            ],
-        ),
-        page(
-            "/rooms/{room}/emergency",
-            A4,
-            1,
-            &[
-                "Emergency",
-                "White light on.",
-                "Poison centre",
-                "P305+P351+P338",
-            ],
-        ),
-        page(
-            "/rooms/{room}/trays/{tray}",
-            A4,
-            3,
-            &[
-                "Developer",
-                "Ready",
-                "How it wore",
-                "What happened",
-                "6 sheets",
-            ],
-        ),
-        page(
-            "/rooms/{room}/inductions/records/{induction}",
-            A4,
-            1,
-            &["Induction of spare", "Eyewash, version 1", "Inducted"],
-        ),
-        page(
-            "/rooms/{room}/inductions/in-force",
-            A4,
-            1,
-            &["Inductions in force", "as of"],
-        ),
-        page(&format!("{label}strip"), (62.0, 100.0), 1, on_label),
-        page(&format!("{label}a7"), (74.0, 105.0), 1, on_label),
-        page(&format!("{label}a6"), (105.0, 148.0), 1, on_label),
-        page(&format!("{label}a5"), (148.0, 210.0), 1, on_label),
-    ]
+    })
 }
 
 #[test]

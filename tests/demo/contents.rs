@@ -230,82 +230,89 @@ async fn what_people_found(db: &mut PgConnection) {
     assert!(number(db, series).await >= 1);
 }
 
+/// At least so many rows of each: `$now` is the end of the months.
+const OF_THE_ROOM: &[(i64, &str)] = &[
+    (
+        1,
+        "notice where read_at is null and person_id = (select id from person where log_in_name = 'ottilie')",
+    ),
+    (3, "outage"),
+    (20, "pass where is_film"),
+    (20, "pass where is_estimated"),
+    (
+        20,
+        "pass where happened_at < (select recorded_at from entry e where e.seq = pass.seq) - interval '20 minutes'",
+    ),
+    (3, "place_air"),
+    (1, "place_air where not has_fan"),
+    (3, "flow_measurement where undone_by is null"),
+    (1, "flow_measurement where undone_by is not null"),
+    (
+        3,
+        "airing where ended_at > $now::timestamptz - interval '1 hour'",
+    ),
+    (3, "stock_solution"),
+    (20, "ingredient"),
+    (4, "product where composition_is_known"),
+    (
+        1,
+        "product where not composition_is_known and retired_at is null",
+    ),
+    (
+        20,
+        "room_check_result r join room_check c on c.id = r.room_check_id where c.name = 'Eyewash'",
+    ),
+    (
+        1,
+        "room_check_result r join room_check c on c.id = r.room_check_id where c.name = 'Eyewash' and not r.has_passed",
+    ),
+    (1, "room_check_result where undone_by is not null"),
+    (
+        1,
+        "room_check_result where measured_thousandths is not null",
+    ),
+    (2, "handover where confirmed_at is not null"),
+    (1, "paper_class where retired_at is not null"),
+    (1, "sheet_size where retired_at is not null"),
+    (2, "product where retired_at is not null"),
+    (
+        1,
+        "wash where last_joined_at + wash_s * interval '1 second' > $now",
+    ),
+    (1, "extension where until_at > $now"),
+    (1, "mix where poured_into is not null"),
+    (
+        5,
+        "wear w join mix m on m.id = w.mix_id join product p on p.id = m.product_id where p.kind = 'toner'",
+    ),
+];
+
+/// The same, of people.
+const OF_PEOPLE: &[(i64, &str)] = &[
+    (38, "induction where confirmed_by = 'own_account'"),
+    (5, "induction where basis = 'on_paper'"),
+    (1, "induction where basis = 'self_declared'"),
+    (1, "induction where withdrawn_seq is not null"),
+    (1, "induction where renews_id is not null"),
+    (1, "topic where version > 1"),
+    // One who is not inducted came in, and was supervised.
+    (1, "presence where supervisor_id is not null"),
+    // Whoever came into an empty room said until when, and one stayed longer.
+    (20, "presence where expected_at is not null"),
+    (1, "entry where kind = 'leaving_expected'"),
+    // A supplement that is overdue, of which stewards were told.
+    (1, "supplement_told"),
+    (
+        5,
+        "induction_topic where good_until between $now and ($now::timestamptz + interval '30 days')",
+    ),
+];
+
 async fn what_else(made: &Made, db: &mut PgConnection) {
-    for (many, wanted) in [
-        (
-            1,
-            "notice where read_at is null and person_id = (select id from person where log_in_name = 'ottilie')",
-        ),
-        (3, "outage"),
-        (20, "pass where is_film"),
-        (20, "pass where is_estimated"),
-        (
-            20,
-            "pass where happened_at < (select recorded_at from entry e where e.seq = pass.seq) - interval '20 minutes'",
-        ),
-        (3, "place_air"),
-        (1, "place_air where not has_fan"),
-        (3, "flow_measurement where undone_by is null"),
-        (1, "flow_measurement where undone_by is not null"),
-        (
-            3,
-            "airing where ended_at > $now::timestamptz - interval '1 hour'",
-        ),
-        (3, "stock_solution"),
-        (20, "ingredient"),
-        (4, "product where composition_is_known"),
-        (
-            1,
-            "product where not composition_is_known and retired_at is null",
-        ),
-        (
-            20,
-            "room_check_result r join room_check c on c.id = r.room_check_id where c.name = 'Eyewash'",
-        ),
-        (
-            1,
-            "room_check_result r join room_check c on c.id = r.room_check_id where c.name = 'Eyewash' and not r.has_passed",
-        ),
-        (1, "room_check_result where undone_by is not null"),
-        (
-            1,
-            "room_check_result where measured_thousandths is not null",
-        ),
-        (2, "handover where confirmed_at is not null"),
-        (1, "paper_class where retired_at is not null"),
-        (1, "sheet_size where retired_at is not null"),
-        (2, "product where retired_at is not null"),
-        (
-            1,
-            "wash where last_joined_at + wash_s * interval '1 second' > $now",
-        ),
-        (1, "extension where until_at > $now"),
-        (38, "induction where confirmed_by = 'own_account'"),
-        (5, "induction where basis = 'on_paper'"),
-        (1, "induction where basis = 'self_declared'"),
-        (1, "induction where withdrawn_seq is not null"),
-        (1, "induction where renews_id is not null"),
-        (1, "topic where version > 1"),
-        // One who is not inducted came in, and was supervised.
-        (1, "presence where supervisor_id is not null"),
-        // Whoever came into an empty room said until when, and one stayed longer.
-        (20, "presence where expected_at is not null"),
-        (1, "entry where kind = 'leaving_expected'"),
-        // A supplement that is overdue, of which stewards were told.
-        (1, "supplement_told"),
-        (
-            5,
-            "induction_topic where good_until between $now and ($now::timestamptz + interval '30 days')",
-        ),
-        (1, "mix where poured_into is not null"),
-        (
-            5,
-            "wear w join mix m on m.id = w.mix_id join product p on p.id = m.product_id where p.kind = 'toner'",
-        ),
-    ] {
+    for (many, wanted) in OF_THE_ROOM.iter().chain(OF_PEOPLE) {
         let wanted = wanted.replace("$now", &format!("'{}'", made.end));
         let count = number(db, &format!("select count(*) from {wanted}")).await;
-        assert!(count >= many, "{count} of {wanted}");
+        assert!(count >= *many, "{count} of {wanted}");
     }
     let off = number(db, "select count(*) from outage where ended_seq is null").await;
     assert_eq!(off, 0);

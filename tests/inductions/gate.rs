@@ -95,24 +95,32 @@ fn what_is_here_decides_what_is_asked_for() {
     });
 }
 
+/// A product that asks for nothing.
+async fn plain(stage: &Stage) -> Product {
+    stage.bench().await;
+    let database = stage.installation.app.database();
+    let all = database.reading(stage.scope(), |tx| Box::pin(products(tx)));
+    Product {
+        groups: vec![Group::Fixer],
+        kind: Kind::Fixer,
+        hazard_codes: Vec::new(),
+        data_sheet_on: Some("2026-03-02".to_owned()),
+        composition_is_known: true,
+        ..all.await.unwrap().remove(0)
+    }
+}
+
+fn traits(product: &Product) -> Vec<Trait> {
+    traits_of(product).into_iter().collect()
+}
+
 /// Source for the statements: CLP Annex III. That the composition of what has no safety
 /// data counts as unknown is the room's own caution.
 #[test]
 fn traits_follow_from_the_concentrate_as_supplied() {
     scenario(async |stage| {
-        stage.bench().await;
-        let database = stage.installation.app.database();
-        let all = database.reading(stage.scope(), |tx| Box::pin(products(tx)));
-        let plain = Product {
-            groups: vec![Group::Fixer],
-            kind: Kind::Fixer,
-            hazard_codes: Vec::new(),
-            data_sheet_on: Some("2026-03-02".to_owned()),
-            composition_is_known: true,
-            ..all.await.unwrap().remove(0)
-        };
-        let of = |product: &Product| traits_of(product).into_iter().collect::<Vec<_>>();
-        assert!(of(&plain).is_empty());
+        let plain = plain(&stage).await;
+        assert!(traits(&plain).is_empty());
         for (codes, wanted) in [
             ("H317", Trait::Sensitiser),
             ("H334", Trait::Sensitiser),
@@ -126,7 +134,7 @@ fn traits_follow_from_the_concentrate_as_supplied() {
                 hazard_codes: vec!["H319".to_owned(), codes.to_owned()],
                 ..plain.clone()
             };
-            assert_eq!(of(&with), [wanted], "{codes}");
+            assert_eq!(traits(&with), [wanted], "{codes}");
         }
         for (group, wanted) in [
             (Group::Acid, Trait::AcidOrAlkali),
@@ -138,13 +146,21 @@ fn traits_follow_from_the_concentrate_as_supplied() {
                 groups: vec![group],
                 ..plain.clone()
             };
-            assert_eq!(of(&with), [wanted], "{group:?}");
+            assert_eq!(traits(&with), [wanted], "{group:?}");
         }
+    });
+}
+
+/// At any content, and where it is not known what is in it.
+#[test]
+fn traits_follow_from_what_is_in_it_too() {
+    scenario(async |stage| {
+        let plain = plain(&stage).await;
         let unlisted = Product {
             composition_is_known: false,
             ..plain.clone()
         };
-        assert_eq!(of(&unlisted), [Trait::Sensitiser]);
+        assert_eq!(traits(&unlisted), [Trait::Sensitiser]);
         let trace = Ingredient {
             name: "a trace".to_owned(),
             cas: None,
@@ -156,13 +172,13 @@ fn traits_follow_from_the_concentrate_as_supplied() {
             ingredients: vec![trace],
             ..plain.clone()
         };
-        assert_eq!(of(&with), [Trait::AcidOrAlkali]);
+        assert_eq!(traits(&with), [Trait::AcidOrAlkali]);
         let toner = Product {
             kind: Kind::Toner,
             data_sheet_on: None,
             ..plain
         };
-        assert_eq!(of(&toner), [Trait::Sensitiser, Trait::Toner]);
+        assert_eq!(traits(&toner), [Trait::Sensitiser, Trait::Toner]);
     });
 }
 

@@ -181,30 +181,9 @@ fn the_book_is_only_ever_added_to() {
     });
 }
 
-/// Puts a row in the tables that a day at the bench leaves empty.
-async fn fill(house: &House, db: &mut PgConnection) {
-    let steward = house.stage.cast.steward.clone();
-    house.token(&steward, &house.stage.slug, &["read"]).await;
-    let (room, person) = (house.stage.room, steward.id);
-    for statement in [
-        format!(
-            "insert into notice (room_id, id, person_id, kind, parameters, made_at)
-            values ('{room}', '{person}', '{person}', 'test', '', '2026-11-25 12:00 UTC')"
-        ),
-        format!(
-            "insert into delivery (room_id, notice_id, channel, state, tries)
-            values ('{room}', '{person}', 'none', 'waits', 0)"
-        ),
-        format!(
-            "insert into verification (room_id, at, entries, findings)
-            values ('{room}', '2026-11-25 12:00 UTC', 1, 0)"
-        ),
-        format!(
-            "insert into extension (room_id, seq, id, mix_id, given_at, until_at, reason)
-            select room_id, mixed_seq, id, id, mixed_at, mixed_at, 'test'
-            from mix
-            where room_id = '{room}'"
-        ),
+/// A row of each table in which it is written who was told what.
+fn told(room: Uuid, person: Uuid) -> Vec<String> {
+    vec![
         format!(
             "insert into fog_test_told (room_id, lamp_id, again_by, told_at)
             select room_id, id, '2026-11-25', '2026-11-25 12:00 UTC'
@@ -245,6 +224,33 @@ async fn fill(house: &House, db: &mut PgConnection) {
             from presence
             where room_id = '{room}'"
         ),
+    ]
+}
+
+/// Puts a row in the tables that a day at the bench leaves empty.
+async fn fill(house: &House, db: &mut PgConnection) {
+    let steward = house.stage.cast.steward.clone();
+    house.token(&steward, &house.stage.slug, &["read"]).await;
+    let (room, person) = (house.stage.room, steward.id);
+    let rows = vec![
+        format!(
+            "insert into notice (room_id, id, person_id, kind, parameters, made_at)
+            values ('{room}', '{person}', '{person}', 'test', '', '2026-11-25 12:00 UTC')"
+        ),
+        format!(
+            "insert into delivery (room_id, notice_id, channel, state, tries)
+            values ('{room}', '{person}', 'none', 'waits', 0)"
+        ),
+        format!(
+            "insert into verification (room_id, at, entries, findings)
+            values ('{room}', '2026-11-25 12:00 UTC', 1, 0)"
+        ),
+        format!(
+            "insert into extension (room_id, seq, id, mix_id, given_at, until_at, reason)
+            select room_id, mixed_seq, id, id, mixed_at, mixed_at, 'test'
+            from mix
+            where room_id = '{room}'"
+        ),
         format!(
             "insert into pin (room_id, person_id, hash, set_at)
             values ('{room}', '{person}', '-', '2026-11-25 12:00 UTC')"
@@ -253,7 +259,8 @@ async fn fill(house: &House, db: &mut PgConnection) {
             "insert into rinse (room_id, vessel_id, due_seq, rinsed_seq)
             values ('{room}', '{person}', 1, 2)"
         ),
-    ] {
+    ];
+    for statement in rows.into_iter().chain(told(room, person)) {
         db.execute(AssertSqlSafe(statement)).await.unwrap();
     }
 }

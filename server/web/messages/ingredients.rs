@@ -1,5 +1,5 @@
-//! What is said of what a product is made of. Nothing here calls one harmless: a list that
-//! nobody called complete is unknown, and the unknown is handled as hazardous.
+//! What is said of what a product is made of. A list that nobody called complete is
+//! unknown, and the unknown is handled as hazardous.
 
 use crate::products::Concern;
 use crate::web::numbers::Numbers;
