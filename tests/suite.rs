@@ -44,3 +44,4 @@ mod upgrades;
 mod verifier;
 mod wear_chart;
 mod week;
+mod workshops;

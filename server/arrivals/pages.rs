@@ -8,12 +8,12 @@ use uuid::Uuid;
 use super::actions::{self, NewStay};
 use super::alone::contacts;
 use super::store::{self, Presence};
-use super::{roll_pages, supervised_pages};
 use super::until::{asks, asks_of_who_comes, until_typed};
 use super::views::{
     ArriveForm, ArrivePage, AsksUntil, GuestsHere, LackShown, LeavePage, NotYet, OpenTray,
     PersonHere, StayShown, UntilForm, WhoIsHere,
 };
+use super::{roll_pages, supervised_pages};
 use crate::app::App;
 use crate::bench::{self, Line, Tray};
 use crate::database::RoomTx;

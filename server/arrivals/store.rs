@@ -85,7 +85,11 @@ pub async fn present(tx: &mut RoomTx, now: OffsetDateTime) -> Result<Vec<Presenc
 /// # Errors
 /// The database's.
 pub async fn people_in(tx: &mut RoomTx, now: OffsetDateTime) -> Result<usize> {
-    let guests: i64 = workshops::here(tx, now).await?.iter().map(|group| group.count).sum();
+    let guests: i64 = workshops::here(tx, now)
+        .await?
+        .iter()
+        .map(|group| group.count)
+        .sum();
     let guests = usize::try_from(guests).map_err(Error::fault)?;
     Ok(present(tx, now).await?.len() + guests)
 }

@@ -141,7 +141,10 @@ async fn read(by: By<LookAtBoard>) -> Result<BoardOut> {
                 let settings = rooms::settings(tx).await?;
                 let bench = bench_now(tx, now, &settings).await?;
                 let off = outages::open(tx).await?;
-                let people = (arrivals::present(tx, now).await?, workshops::here(tx, now).await?);
+                let people = (
+                    arrivals::present(tx, now).await?,
+                    workshops::here(tx, now).await?,
+                );
                 Ok((settings, bench, off, people))
             })
         })

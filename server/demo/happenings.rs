@@ -6,7 +6,7 @@ use super::calendar::{Calendar, Day, SATURDAY};
 use super::joining::{Change, changes};
 use super::people::{DAGNY, MIREA, OTTILIE, TOMAS, Who};
 use super::stage::Stage;
-use super::{Cellar, affairs, inductions, mishaps, papers, products, slips, trials};
+use super::{Cellar, affairs, inductions, mishaps, papers, products, slips, trials, workshops};
 use crate::error::Result;
 
 /// Something that happens on some day.
@@ -74,12 +74,16 @@ pub(super) enum Happening {
     RewordedTopic,
     /// A developer comes in that not everybody was told of.
     NewDeveloper,
+    /// Guests look in.
+    Workshop,
+    /// The names of guests are erased.
+    NamesErased,
 }
 
 use Happening as H;
 
 /// When, in thousandths of the time.
-const SCHEDULE: [(i64, Happening); 40] = [
+const SCHEDULE: [(i64, Happening); 42] = [
     (20, H::Settings),
     (40, H::LateNote),
     (60, H::OwnSlip),
@@ -90,6 +94,7 @@ const SCHEDULE: [(i64, Happening); 40] = [
     (170, H::Contaminated),
     (190, H::OtherStopTried),
     (210, H::Member(Change::NadjaMixes)),
+    (220, H::Workshop),
     (230, H::Member(Change::RevokedInvitation)),
     (250, H::PowerOff),
     (280, H::WrongDiscard),
@@ -114,6 +119,7 @@ const SCHEDULE: [(i64, Happening); 40] = [
     (700, H::Member(Change::BennoLeaves)),
     (720, H::Recalled),
     (750, H::Correction),
+    (760, H::NamesErased),
     (780, H::PouredTogether),
     (800, H::Contaminated),
     (850, H::Member(Change::JasperRests)),
@@ -157,6 +163,7 @@ impl Happening {
             Self::NoteTakenBack => &[OTTILIE, MIREA],
             Self::Contaminated | Self::FanOff => &[DAGNY],
             Self::MistakenFlag => &[DAGNY, OTTILIE],
+            Self::Workshop => &[OTTILIE, MIREA],
             Self::Toning => &[DAGNY, OTTILIE],
             Self::PowerOn | Self::MixedWrongly => &[MIREA],
             Self::PrintsInDoubt
@@ -216,6 +223,8 @@ pub(super) async fn happens(
         H::RenewedInduction => inductions::renewed(stage).await,
         H::RewordedTopic => inductions::reworded(stage).await,
         H::NewDeveloper => inductions::new_developer(stage).await,
+        H::Workshop => workshops::held(stage, cellar).await,
+        H::NamesErased => workshops::tidied(stage).await,
         H::Forgotten => trials::forgotten(stage, cellar, keeper).await,
     }
 }

@@ -62,9 +62,7 @@ fn hash(salt: &[u8], words: &str) -> String {
 pub async fn beside(tx: &mut RoomTx, seqs: &[i64]) -> Result<BTreeMap<i64, String>> {
     let rows = store::beside(tx, seqs).await?;
     let kept = rows.into_iter();
-    Ok(kept
-        .filter_map(|row| Some((row.seq, row.words?)))
-        .collect())
+    Ok(kept.filter_map(|row| Some((row.seq, row.words?))).collect())
 }
 
 /// Erases text and salt beside an entry: the entry `by` says so.
@@ -126,7 +124,9 @@ impl Texts {
                 findings.push(Finding::Beside { seq: *seq });
             }
         }
-        let extra = kept.iter().filter(|row| !self.hashes.contains_key(&row.seq));
+        let extra = kept
+            .iter()
+            .filter(|row| !self.hashes.contains_key(&row.seq));
         findings.extend(extra.map(|row| Finding::Beside { seq: row.seq }));
         Ok(findings)
     }

@@ -292,12 +292,7 @@ pub(super) struct BesideRow {
     pub(super) erased_seq: Option<i64>,
 }
 
-pub(super) async fn lay_beside(
-    tx: &mut RoomTx,
-    seq: i64,
-    salt: &[u8],
-    words: &str,
-) -> Result<()> {
+pub(super) async fn lay_beside(tx: &mut RoomTx, seq: i64, salt: &[u8], words: &str) -> Result<()> {
     let room = tx.room();
     sqlx::query!(
         r#"

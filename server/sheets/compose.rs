@@ -116,7 +116,10 @@ pub(super) async fn compose(
 /// The workshops that notes are for.
 async fn workshops_of(tx: &mut RoomTx, items: &[Item<'_>]) -> Result<HashMap<Uuid, Workshop>> {
     let mut found = HashMap::new();
-    let wanted: BTreeSet<Uuid> = items.iter().filter_map(|item| item.note.workshop_id).collect();
+    let wanted: BTreeSet<Uuid> = items
+        .iter()
+        .filter_map(|item| item.note.workshop_id)
+        .collect();
     for id in wanted {
         found.extend(workshops::workshop(tx, id).await?.map(|it| (id, it)));
     }
@@ -129,7 +132,11 @@ fn is_theirs(
     workshops: &HashMap<Uuid, Workshop>,
     now: OffsetDateTime,
 ) -> Result<()> {
-    let Some(id) = item.note.workshop_id.filter(|_| item.corrects_seq.is_none()) else {
+    let Some(id) = item
+        .note
+        .workshop_id
+        .filter(|_| item.corrects_seq.is_none())
+    else {
         return Ok(());
     };
     let at = item.note.happened_at().unwrap_or(now);

@@ -87,7 +87,10 @@ async fn note_form(
         key: new_key()?,
         when: "now".to_owned(),
         person: permit.person().id.to_string(),
-        workshop: ground.leads.first().map_or_else(String::new, |it| it.id.to_string()),
+        workshop: ground
+            .leads
+            .first()
+            .map_or_else(String::new, |it| it.id.to_string()),
         ..last_choice(&ground, &chosen)
     };
     page(&note_page(

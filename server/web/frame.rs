@@ -18,8 +18,7 @@ use crate::identity::{Permit, Person};
 use crate::rights::{
     KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeAir,
     SeeBench, SeeChecks, SeeHandover, SeeInductions, SeeLamps, SeeMembers, SeeOwnInductions,
-    SeePapers, SeeProducts, SeeRoom, SeeScreens, SeeTopics,
-    SeeWorkshops,
+    SeePapers, SeeProducts, SeeRoom, SeeScreens, SeeTopics, SeeWorkshops,
 };
 use crate::web::shell::{Display, Place, RoomName, Shell};
 

@@ -25,11 +25,7 @@ pub fn api() -> Vec<Route> {
         Route::list(WORKSHOPS, "Workshops, the latest first.", list),
         Route::one(WORKSHOP, "One workshop.", one),
         Route::add(WORKSHOPS, "Plan a workshop.", add),
-        Route::change(
-            WORKSHOP,
-            "Set a workshop that was not opened yet.",
-            change,
-        ),
+        Route::change(WORKSHOP, "Set a workshop that was not opened yet.", change),
         Route::act(
             CALL_OFF,
             "Call a workshop off that was not opened yet.",

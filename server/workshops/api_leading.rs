@@ -34,7 +34,11 @@ pub(super) fn api() -> Vec<Route> {
         ),
         Route::act(GUESTS, "Sign guests in, all of them or nobody.", sign_in),
         Route::act(SIGN_OUT, "Sign guests out.", sign_out),
-        Route::act(TAKE_OVER, "Lead a workshop that somebody else led.", take_over),
+        Route::act(
+            TAKE_OVER,
+            "Lead a workshop that somebody else led.",
+            take_over,
+        ),
         Route::act(
             END,
             "End a workshop: whoever is there still is signed out.",

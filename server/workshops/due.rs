@@ -19,8 +19,13 @@ pub async fn due(tx: &mut RoomTx, zone: &Zone, now: OffsetDateTime) -> Result<Du
     let (_, tomorrow) = zone.day_of(now).map_err(fault)?;
     let is_later = |workshop: &&Workshop| workshop.begins_at >= tomorrow;
     let today = coming.iter().filter(|workshop| !is_later(workshop));
-    let ends = today.clone().map(|each| each.over_at.unwrap_or(each.ends_at));
-    let begins = coming.iter().any(|each| is_later(&each)).then_some(tomorrow);
+    let ends = today
+        .clone()
+        .map(|each| each.over_at.unwrap_or(each.ends_at));
+    let begins = coming
+        .iter()
+        .any(|each| is_later(&each))
+        .then_some(tomorrow);
     Ok(Due {
         changes_at: ends.chain(begins).min(),
         sentences: today.map(|workshop| on_the_day(workshop, zone)).collect(),
@@ -28,7 +33,10 @@ pub async fn due(tx: &mut RoomTx, zone: &Zone, now: OffsetDateTime) -> Result<Du
 }
 
 fn on_the_day(workshop: &Workshop, zone: &Zone) -> String {
-    let hours = words::hours(&clock(zone, workshop.begins_at), &clock(zone, workshop.ends_at));
+    let hours = words::hours(
+        &clock(zone, workshop.begins_at),
+        &clock(zone, workshop.ends_at),
+    );
     words::on_the_day(workshop, &hours)
 }
 

@@ -8,9 +8,7 @@ use super::cautions::{Cautions, cautions};
 use super::input;
 use super::leading::{self, GuestsOut, NewGuests, Opening};
 use super::pages::{Ground, shell};
-use super::views::{
-    EndPage, GuestsForm, GuestsPage, OpenForm, OpenPage, SignOutForm, TopicToRead,
-};
+use super::views::{EndPage, GuestsForm, GuestsPage, OpenForm, OpenPage, SignOutForm, TopicToRead};
 use crate::app::App;
 use crate::arrivals;
 use crate::error::{Error, Result};

@@ -17,7 +17,10 @@ pub(super) fn shown(workshop: &Workshop, zone: &Zone, now: OffsetDateTime) -> Wo
     let place = workshop.space.as_ref().map(|space| format!("in {space}"));
     let parts = [
         Some(format!("Led by {}", workshop.leader)),
-        Some(format!("up to {}", words::guests(workshop.most_guests.into()))),
+        Some(format!(
+            "up to {}",
+            words::guests(workshop.most_guests.into())
+        )),
         place,
         words::lines_of(&workshop.lines),
     ];
@@ -47,7 +50,10 @@ pub(super) fn guests_shown(
             until: left_at.map(|at| words::until(&zone.clock(at).words, guest.is_confirmed)),
         }
     };
-    guests.iter().map(shown).partition(|guest| guest.until.is_none())
+    guests
+        .iter()
+        .map(shown)
+        .partition(|guest| guest.until.is_none())
 }
 
 /// What was noted for a workshop and stands, and all of that.
@@ -63,7 +69,11 @@ pub(super) fn notes_shown(
         let class = pass.paper_class.as_deref().unwrap_or_default();
         NoteForIt {
             seq: pass.seq,
-            said: words::noted(pass.sheets.into(), &format!("{paper}, {class}"), &pass.line_name),
+            said: words::noted(
+                pass.sheets.into(),
+                &format!("{paper}, {class}"),
+                &pass.line_name,
+            ),
             at: zone.words(pass.happened_at, now),
         }
     };

@@ -3,9 +3,7 @@
 use time::OffsetDateTime;
 use uuid::Uuid;
 
-use super::{
-    GuestsSignedIn, WorkshopCalledOff, WorkshopOpened, WorkshopSet, WorkshopTakenOver,
-};
+use super::{GuestsSignedIn, WorkshopCalledOff, WorkshopOpened, WorkshopSet, WorkshopTakenOver};
 use crate::clock::moment;
 use crate::database::RoomTx;
 use crate::error::{Error, Result};

@@ -52,6 +52,7 @@ fn nothing_is_called_harmless() {
         "sheets",
         "topics",
         "verdicts",
+        "workshops",
     ]
     .map(|file| format!("server/web/messages/{file}.rs"))
     .to_vec();

@@ -17,3 +17,4 @@ mod mixes;
 mod reading;
 mod tampering;
 mod the_room;
+mod workshops;

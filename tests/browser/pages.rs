@@ -97,6 +97,8 @@ const WANT_INPUT: &[&str] = &[
     "/rooms/{room}/checks",
     "/rooms/{room}/checks/{check}/record",
     "/rooms/{room}/air/{space}/measure",
+    "/rooms/{room}/workshops",
+    "/rooms/{room}/workshops/{workshop}/guests",
 ];
 
 /// Every page: of the steward's first, then what others see otherwise.

@@ -26,6 +26,7 @@ mod product_pages;
 mod rules;
 mod screen_pages;
 mod testing_pages;
+mod workshop_pages;
 
 use wetside::web::assets;
 use wetside::web::shell::{Display, Place, RoomName, Shell};
@@ -54,6 +55,7 @@ pub(crate) fn pages() -> Vec<Page> {
         testing_pages::PAGES,
         product_pages::PAGES,
         print_pages::PAGES,
+        workshop_pages::PAGES,
     ]
     .concat()
 }
@@ -86,6 +88,7 @@ pub(crate) fn shell(display: Display) -> Shell {
             Place::Inductions,
             Place::Topics,
             Place::Air,
+            Place::Workshops,
             Place::Settings,
             Place::Screens,
             Place::Handover,

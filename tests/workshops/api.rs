@@ -18,7 +18,10 @@ async fn a_workshop_is_planned_opened_and_ended() {
     let room = Room::open().await;
     let member = room.person(Role::Member, ALL).await;
     let trained = room.person(Role::Trained, ALL).await;
-    let id = room.post(&room.steward, "/workshops", &plan(&member)).await.made();
+    let id = room
+        .post(&room.steward, "/workshops", &plan(&member))
+        .await
+        .made();
     let path = |rest: &str| format!("/workshops/{id}{rest}");
     let mut later = plan(&member);
     later["most_guests"] = json!(4);
@@ -27,9 +30,16 @@ async fn a_workshop_is_planned_opened_and_ended() {
     let expected = json!({ "expected_at": "2026-11-25T18:00:00Z" });
     room.post(&member, "/presences", &expected).await.made();
     let read = room.get(&member, "/workshop-cautions").await.body["data"]["read"].clone();
-    let unread = room.post(&member, &path("/open"), &json!({ "read": "" })).await;
+    let unread = room
+        .post(&member, &path("/open"), &json!({ "read": "" }))
+        .await;
     unread.assert_error(StatusCode::CONFLICT, "refused");
-    assert_eq!(room.post(&member, &path("/open"), &json!({ "read": read })).await.made(), id);
+    assert_eq!(
+        room.post(&member, &path("/open"), &json!({ "read": read }))
+            .await
+            .made(),
+        id
+    );
 
     let names = json!({ "names": ["Ada Moss", "Bo Lind", "Cam Reed", "Dina Holt", "Eli Frost"] });
     let refused = room.post(&member, &path("/guests"), &names).await;
@@ -51,8 +61,12 @@ async fn a_workshop_is_planned_opened_and_ended() {
         .await
         .assert_error(StatusCode::CONFLICT, "refused");
     room.post(&trained, "/presences", &json!({})).await.made();
-    room.post(&trained, &path("/take-over"), &json!({})).await.made();
-    room.post(&trained, &path("/sign-out"), &json!({ "guest_ids": [] })).await.made();
+    room.post(&trained, &path("/take-over"), &json!({}))
+        .await
+        .made();
+    room.post(&trained, &path("/sign-out"), &json!({ "guest_ids": [] }))
+        .await
+        .made();
     room.post(&trained, &path("/end"), &json!({})).await.made();
     let list = room.list("/workshops").await;
     assert_eq!(list.len(), 1);
@@ -69,16 +83,22 @@ async fn what_is_wrong_is_named_as_it_was_sent() {
     wrong["title"] = json!("");
     wrong["most_guests"] = json!(0);
     wrong["begins_at"] = json!("soon");
-    let mut fields = room.post(&room.steward, "/workshops", &wrong).await.fields();
+    let refused = room.post(&room.steward, "/workshops", &wrong).await;
+    let mut fields = refused.fields();
     fields.sort_unstable();
     assert_eq!(fields, ["begins_at", "most_guests", "title"]);
     let mut wrong = plan(&member);
     wrong["leader_id"] = json!(uuid::Uuid::nil());
     let refused = room.post(&room.steward, "/workshops", &wrong).await;
     assert_eq!(refused.fields(), ["leader_id"]);
-    let id = room.post(&room.steward, "/workshops", &plan(&member)).await.made();
+    let id = room
+        .post(&room.steward, "/workshops", &plan(&member))
+        .await
+        .made();
     let path = format!("/workshops/{id}/call-off");
-    let refused = room.post(&room.steward, &path, &json!({ "reason": " " })).await;
+    let refused = room
+        .post(&room.steward, &path, &json!({ "reason": " " }))
+        .await;
     assert_eq!(refused.fields(), ["reason"]);
     let off = json!({ "reason": "The fan is away" });
     room.post(&room.steward, &path, &off).await.made();
@@ -91,7 +111,10 @@ async fn what_is_wrong_is_named_as_it_was_sent() {
 async fn a_note_says_for_which_workshop_it_is() {
     let room = Room::open().await;
     let member = room.person(Role::Member, ALL).await;
-    let id = room.post(&room.steward, "/workshops", &plan(&member)).await.made();
+    let id = room
+        .post(&room.steward, "/workshops", &plan(&member))
+        .await
+        .made();
     let expected = json!({ "expected_at": "2026-11-25T18:00:00Z" });
     room.post(&member, "/presences", &expected).await.made();
     let read = room.get(&member, "/workshop-cautions").await.body["data"]["read"].clone();
@@ -103,9 +126,13 @@ async fn a_note_says_for_which_workshop_it_is() {
     });
     let early = room.post(&member, "/notes", &note).await;
     assert_eq!(early.fields(), ["workshop_id"]);
-    room.post(&member, &format!("/workshops/{id}/open"), &json!({ "read": read }))
-        .await
-        .made();
+    room.post(
+        &member,
+        &format!("/workshops/{id}/open"),
+        &json!({ "read": read }),
+    )
+    .await
+    .made();
     let made = room.post(&member, "/notes", &note).await.made();
     let kept = room.get(&member, &format!("/notes/{made}")).await.body;
     assert_eq!(kept["data"]["workshop_id"], id.as_str());

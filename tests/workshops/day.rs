@@ -63,7 +63,12 @@ fn ten_guests_come_print_and_leave() {
         assert!(unread.page().main().contains("Confirm this first"));
         let form = form.choose("All of this was read to the group");
         let refused = leader.submit(&form).await.expect(422);
-        assert!(refused.page().main().contains("has not said that they are here"));
+        assert!(
+            refused
+                .page()
+                .main()
+                .contains("has not said that they are here")
+        );
         stage.arrives(member).await.unwrap();
         let form = refused.page().form("Open the workshop").unwrap();
         let form = form.choose("All of this was read to the group");
@@ -71,7 +76,10 @@ fn ten_guests_come_print_and_leave() {
 
         let page = follow(&mut leader, &stage, &path, "Sign guests in").await;
         let form = page.page().form("Sign them in").unwrap();
-        let page = leader.submit_and_follow(&form.with("names", TEN)).await.expect(200);
+        let page = leader
+            .submit_and_follow(&form.with("names", TEN))
+            .await
+            .expect(200);
         assert!(page.page().main().contains("10 guests are here now."));
         let board = look(&mut leader, &stage, "/board").await;
         assert_eq!(taken(&board), "11 of 12 places taken");
@@ -80,7 +88,10 @@ fn ten_guests_come_print_and_leave() {
         assert!(!board.page().main().contains("Moss"));
         let roll = look(&mut leader, &stage, "/present").await;
         let names = roll.page().all("table th[scope=row]").join(", ");
-        assert!(names.contains("Ada Moss") && names.contains("June Field"), "{names}");
+        assert!(
+            names.contains("Ada Moss") && names.contains("June Field"),
+            "{names}"
+        );
 
         notes(&mut leader, &stage, &path).await;
         leaves_last(&mut leader, &stage, &path).await;
@@ -94,7 +105,12 @@ async fn notes(leader: &mut Browser, stage: &Stage, path: &str) {
     assert!(form.value("workshop").is_some_and(|id| path.ends_with(id)));
     let form = form.choose("RC").choose("8×10 in").with("sheets", "12");
     let noted = leader.submit_and_follow(&form).await.expect(200);
-    assert!(noted.page().main().contains("For the workshop First prints."));
+    assert!(
+        noted
+            .page()
+            .main()
+            .contains("For the workshop First prints.")
+    );
     let own = look(leader, stage, "/sheets/new").await;
     let own = own.page().form("Note them").unwrap();
     let own = own.choose("For yourself").with("sheets", "2");
@@ -116,7 +132,11 @@ async fn leaves_last(leader: &mut Browser, stage: &Stage, path: &str) {
     let page = leader.submit_and_follow(&form).await.expect(200);
     assert!(page.page().main().contains("8 guests are here now."));
     let page = look(leader, stage, "/leave").await;
-    assert!(page.page().main().contains("8 guests of your workshop are still here."));
+    assert!(
+        page.page()
+            .main()
+            .contains("8 guests of your workshop are still here.")
+    );
     let form = page.page().form("I have left").unwrap();
     let refused = leader.submit(&form).await.expect(422);
     let said = refused.page().first(".summary").unwrap();
@@ -131,7 +151,10 @@ async fn leaves_last(leader: &mut Browser, stage: &Stage, path: &str) {
     let form = page.page().form("End the workshop").unwrap();
     let page = leader.submit_and_follow(&form).await.expect(200);
     let said = page.page().main();
-    assert!(said.contains("Over.") && said.contains("10 guests came."), "{said}");
+    assert!(
+        said.contains("Over.") && said.contains("10 guests came."),
+        "{said}"
+    );
     stage.leaves(&stage.cast.member).await.unwrap();
     let board = stage.looks(&stage.cast.member, "/board").await;
     assert_eq!(taken(&board), "0 of 12 places taken");
@@ -139,6 +162,9 @@ async fn leaves_last(leader: &mut Browser, stage: &Stage, path: &str) {
     // What is read of it in the book names no guest.
     let book = stage.looks(&stage.cast.steward, "/book").await;
     let said = book.page().main();
-    assert!(said.contains("10 guests came to the workshop First prints."), "{said}");
+    assert!(
+        said.contains("10 guests came to the workshop First prints."),
+        "{said}"
+    );
     assert!(!said.contains("Moss"));
 }

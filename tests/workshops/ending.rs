@@ -2,8 +2,8 @@
 
 use time::Duration;
 use time::macros::datetime;
-use wetside::arrivals::actions::close;
 use uuid::Uuid;
+use wetside::arrivals::actions::close;
 use wetside::error::{Error, Result};
 use wetside::identity::Person;
 use wetside::jobs::tick;
@@ -27,7 +27,10 @@ fn another_member_takes_over_and_the_leader_may_leave() {
         let (leader, trained) = (&stage.cast.member, &stage.cast.trained);
         stage.come(id, &["A", "B"]).await.unwrap();
         let stays = stage.leaves(leader).await;
-        assert!(matches!(stays, Err(Error::Refused(Problem::GuestsAreIn { guests: 2 }))));
+        assert!(matches!(
+            stays,
+            Err(Error::Refused(Problem::GuestsAreIn { guests: 2 }))
+        ));
         // Nobody leads from outside.
         let outside = takes_over(&stage, trained, id).await;
         assert!(matches!(outside, Err(Error::Refused(Problem::NotHere))));
@@ -38,7 +41,10 @@ fn another_member_takes_over_and_the_leader_may_leave() {
         let path = stage.at(&format!("/workshops/{id}"));
         let page = browser.get(&path).await.expect(200);
         let links = page.page().links();
-        let way = links.iter().find(|(said, _)| said == "Take it over").unwrap();
+        let way = links
+            .iter()
+            .find(|(said, _)| said == "Take it over")
+            .unwrap();
         let asked = browser.get(&way.1).await.expect(200);
         let form = asked.page().form("Take it over").unwrap();
         let page = browser.submit_and_follow(&form).await.expect(200);
@@ -46,17 +52,23 @@ fn another_member_takes_over_and_the_leader_may_leave() {
         assert!(said.contains(&format!("Led by {}", trained.name)), "{said}");
         stage.leaves(leader).await.unwrap();
         let stays = stage.leaves(trained).await;
-        assert!(matches!(stays, Err(Error::Refused(Problem::GuestsAreIn { guests: 2 }))));
+        assert!(matches!(
+            stays,
+            Err(Error::Refused(Problem::GuestsAreIn { guests: 2 }))
+        ));
         // It is the other's now.
         let not_theirs = stage.come(id, &["C"]).await;
         assert!(matches!(not_theirs, Err(Error::Forbidden)));
         stage.go(trained, id, Vec::new()).await.unwrap();
         let nobody = stage.go(trained, id, Vec::new()).await;
         assert!(matches!(nobody, Err(Error::Refused(Problem::LeftAlready))));
-        stage.ends(trained, id).await.unwrap();
+        stage.is_ended(trained, id).await.unwrap();
         stage.leaves(trained).await.unwrap();
-        let over = stage.ends(&stage.cast.steward, id).await;
-        assert!(matches!(over, Err(Error::Refused(Problem::WorkshopNotOpen))));
+        let over = stage.is_ended(&stage.cast.steward, id).await;
+        assert!(matches!(
+            over,
+            Err(Error::Refused(Problem::WorkshopNotOpen))
+        ));
     });
 }
 
@@ -72,8 +84,11 @@ fn a_steward_may_end_it_but_not_its_leaders_presence() {
         let permit = permit.unwrap();
         let app = &stage.installation.app;
         let refused = close(app, &permit, new_key(), presence).await;
-        assert!(matches!(refused, Err(Error::Refused(Problem::GuestsAreIn { guests: 1 }))));
-        stage.ends(&stage.cast.steward, id).await.unwrap();
+        assert!(matches!(
+            refused,
+            Err(Error::Refused(Problem::GuestsAreIn { guests: 1 }))
+        ));
+        stage.is_ended(&stage.cast.steward, id).await.unwrap();
         close(app, &permit, new_key(), presence).await.unwrap();
     });
 }
@@ -96,17 +111,29 @@ fn what_nobody_ends_runs_out_with_its_leader() {
         let board = stage.looks(&stage.cast.trained, "/board").await;
         assert_eq!(taken(&board), "0 of 10 places taken");
         let late = stage.come(id, &["D"]).await;
-        assert!(matches!(late, Err(Error::Refused(Problem::WorkshopNotOpen))));
+        assert!(matches!(
+            late,
+            Err(Error::Refused(Problem::WorkshopNotOpen))
+        ));
         tick(app).await.unwrap();
         let guests = stage.guests_of(id).await;
-        let left: Vec<_> = guests.iter().map(|it| (it.left_at, it.is_confirmed)).collect();
+        let left: Vec<_> = guests
+            .iter()
+            .map(|it| (it.left_at, it.is_confirmed))
+            .collect();
         assert_eq!(left[0], (Some(START), true));
         assert_eq!(left[1..], [(Some(midnight), false); 2]);
-        let page = stage.looks(&stage.cast.steward, &format!("/workshops/{id}")).await;
+        let page = stage
+            .looks(&stage.cast.steward, &format!("/workshops/{id}"))
+            .await;
         let said = page.page().main();
         assert!(said.contains("00:00, not confirmed left"), "{said}");
         let book = stage.looks(&stage.cast.steward, "/book").await;
         let wanted = "The workshop First prints ran out, 2026-11-25; 2 guests not confirmed left.";
-        assert!(book.page().main().contains(wanted), "{}", book.page().main());
+        assert!(
+            book.page().main().contains(wanted),
+            "{}",
+            book.page().main()
+        );
     });
 }

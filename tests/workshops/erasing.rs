@@ -29,7 +29,8 @@ async fn kept(stage: &Stage) -> (Vec<Option<String>>, String) {
     let mut db = stage.installation.db().await;
     let beside = sqlx::query_scalar("select words from beside where room_id = $1 order by seq");
     let beside = beside.bind(stage.room).fetch_all(&mut db).await.unwrap();
-    let book = "select string_agg(convert_from(payload, 'utf8'), ' ') from entry where room_id = $1";
+    let book =
+        "select string_agg(convert_from(payload, 'utf8'), ' ') from entry where room_id = $1";
     let book = sqlx::query_scalar(book).bind(stage.room);
     (beside, book.fetch_one(&mut db).await.unwrap())
 }
@@ -43,7 +44,7 @@ fn names_are_erased_at_night_and_the_book_stands() {
         let id = stage.opened().await;
         stage.come(id, &["Ada Moss", "Bo Lind"]).await.unwrap();
         stage.come(id, &["Cam Reed"]).await.unwrap();
-        stage.ends(&stage.cast.member, id).await.unwrap();
+        stage.is_ended(&stage.cast.member, id).await.unwrap();
         stage.leaves(&stage.cast.member).await.unwrap();
         let (beside, book) = kept(&stage).await;
         let lists = [r#"["Ada Moss","Bo Lind"]"#, r#"["Cam Reed"]"#];
@@ -55,15 +56,28 @@ fn names_are_erased_at_night_and_the_book_stands() {
             stage.pass(Duration::days(nights) - Duration::days(if is_kept { 0 } else { 3 }));
             tick(app).await.unwrap();
             let (beside, _) = kept(&stage).await;
-            assert!(beside.iter().all(|words| words.is_some() == is_kept), "{beside:?}");
+            assert!(
+                beside.iter().all(|words| words.is_some() == is_kept),
+                "{beside:?}"
+            );
         }
-        let page = stage.looks(&stage.cast.steward, &format!("/workshops/{id}")).await;
+        let page = stage
+            .looks(&stage.cast.steward, &format!("/workshops/{id}"))
+            .await;
         let said = page.page().main();
-        assert!(said.contains("A guest, name erased") && !said.contains("Moss"), "{said}");
+        assert!(
+            said.contains("A guest, name erased") && !said.contains("Moss"),
+            "{said}"
+        );
         assert!(said.contains("3 guests came."), "{said}");
         let report = verified(&stage).await;
         assert!(report.is_clean(), "{report}");
-        assert!(report.to_string().contains("2 texts beside it were erased."), "{report}");
+        assert!(
+            report
+                .to_string()
+                .contains("2 texts beside it were erased."),
+            "{report}"
+        );
         // A second look finds nothing to erase.
         let entries = report.entries;
         stage.pass(Duration::days(1));
@@ -95,9 +109,16 @@ fn a_name_that_somebody_altered_is_found() {
         run(&stage, taken).await;
         let report = verified(&stage).await.to_string();
         assert!(report.contains(&said), "{report}");
-        run(&stage, "insert into beside select * from aside where room_id = $1").await;
+        run(
+            &stage,
+            "insert into beside select * from aside where room_id = $1",
+        )
+        .await;
         let mut db = stage.installation.db().await;
-        sqlx::query("drop table aside").execute(&mut db).await.unwrap();
+        sqlx::query("drop table aside")
+            .execute(&mut db)
+            .await
+            .unwrap();
         // The other one's guest is somebody else.
         run(
             &stage,

@@ -14,10 +14,16 @@ fn they_own_no_account_and_are_nobody_who_could_act() {
     scenario(async |stage| {
         let mut db = stage.installation.db().await;
         let people = || "select count(*) from person";
-        let before: i64 = sqlx::query_scalar(people()).fetch_one(&mut db).await.unwrap();
+        let before: i64 = sqlx::query_scalar(people())
+            .fetch_one(&mut db)
+            .await
+            .unwrap();
         let id = stage.opened().await;
         stage.come(id, &["Ada Moss", "Bo Lind"]).await.unwrap();
-        let after: i64 = sqlx::query_scalar(people()).fetch_one(&mut db).await.unwrap();
+        let after: i64 = sqlx::query_scalar(people())
+            .fetch_one(&mut db)
+            .await
+            .unwrap();
         assert_eq!(before, after);
         for guest in stage.guests_of(id).await {
             for table in ["membership", "presence", "session", "pin"] {
@@ -32,7 +38,10 @@ fn they_own_no_account_and_are_nobody_who_could_act() {
         }
         // Whoever comes with a guest's name is not let in.
         let mut nobody = stage.nobody();
-        nobody.get(&stage.at(&format!("/workshops/{id}"))).await.expect(303);
+        nobody
+            .get(&stage.at(&format!("/workshops/{id}")))
+            .await
+            .expect(303);
     });
 }
 
@@ -59,8 +68,15 @@ fn their_names_are_read_by_those_who_are_there() {
         stage.arrives(&cast.trained).await.unwrap();
         assert_eq!(reads(&cast.trained).await, [true, true]);
         // Once it is over it is its leader's and the stewards' matter.
-        stage.ends(&cast.member, id).await.unwrap();
-        let names = async |person| stage.looks(person, &page).await.page().main().contains("Moss");
+        stage.is_ended(&cast.member, id).await.unwrap();
+        let names = async |person| {
+            stage
+                .looks(person, &page)
+                .await
+                .page()
+                .main()
+                .contains("Moss")
+        };
         assert!(names(&cast.member).await && names(&cast.steward).await);
         assert!(!names(&cast.trained).await);
         // Another room knows nothing of it.
@@ -79,7 +95,10 @@ fn they_are_no_company() {
         // The leader is asked until when they stay still, and nobody says they are alone.
         let page = stage.looks(&stage.cast.member, "/arrive").await;
         let said = page.page().main();
-        assert!(said.contains("Guests are no company") || said.contains("You said that you would"), "{said}");
+        assert!(
+            said.contains("Guests are no company") || said.contains("You said that you would"),
+            "{said}"
+        );
         assert!(!said.contains("You are alone here"), "{said}");
         let board = stage.looks(&stage.cast.trained, "/board").await;
         let said = board.page().all("#present li").join(" ");
@@ -108,9 +127,10 @@ fn a_note_is_for_a_workshop_that_one_leads_and_that_goes_on() {
             note_sheets(app, &permit, new_key(), note(at)).await
         };
         let not_theirs = |outcome| match outcome {
-            Err(Error::Invalid(problems)) => problems.iter().next().is_some_and(|found| {
-                found == ("workshop", &Problem::NotTheirWorkshop)
-            }),
+            Err(Error::Invalid(problems)) => problems
+                .iter()
+                .next()
+                .is_some_and(|found| found == ("workshop", &Problem::NotTheirWorkshop)),
             _ => false,
         };
         let (leader, trained) = (&stage.cast.member, &stage.cast.trained);
@@ -120,7 +140,7 @@ fn a_note_is_for_a_workshop_that_one_leads_and_that_goes_on() {
         assert!(not_theirs(notes(leader, Some(began - 60_000_000)).await));
         notes(leader, None).await.unwrap();
         notes(leader, Some(began + 60_000_000)).await.unwrap();
-        stage.ends(leader, id).await.unwrap();
+        stage.is_ended(leader, id).await.unwrap();
         // What waited on a phone until it was over counts for it.
         stage.pass(time::Duration::minutes(10));
         notes(leader, Some(began + 120_000_000)).await.unwrap();
@@ -139,17 +159,26 @@ fn what_was_read_is_what_stands_here() {
         let read = stage.to_read().await;
         // A bath is mixed meanwhile, of a product whose sheet was copied anew.
         stage.bench().await;
-        let permit = stage.permit::<LeadWorkshop>(&stage.cast.member).await.unwrap();
+        let permit = stage
+            .permit::<LeadWorkshop>(&stage.cast.member)
+            .await
+            .unwrap();
         let opening = Opening {
             opened_workshop_id: id,
             read,
         };
         let app = &stage.installation.app;
         let refused = open(app, &permit, new_key(), opening).await;
-        assert!(matches!(refused, Err(Error::Refused(Problem::CautionsChanged))));
+        assert!(matches!(
+            refused,
+            Err(Error::Refused(Problem::CautionsChanged))
+        ));
         stage.opens(&stage.cast.member, id).await.unwrap();
         let book = stage.looks(&stage.cast.member, "/book").await;
         let said = book.page().main();
-        assert!(said.contains("the cautions were read to the group. Products: "), "{said}");
+        assert!(
+            said.contains("the cautions were read to the group. Products: "),
+            "{said}"
+        );
     });
 }

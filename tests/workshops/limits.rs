@@ -42,7 +42,10 @@ fn a_list_that_does_not_fit_is_refused_whole() {
         let path = stage.at(&format!("/workshops/{id}/guests"));
         let page = leader.get(&path).await.expect(200);
         let form = page.page().form("Sign them in").unwrap();
-        let refused = leader.submit(&form.with("names", "A\nB\nC")).await.expect(422);
+        let refused = leader
+            .submit(&form.with("names", "A\nB\nC"))
+            .await
+            .expect(422);
         let said = refused.page().main();
         assert!(said.contains("There are 2 places left"), "{said}");
         assert!(said.contains("Nobody of this list was signed in"), "{said}");
@@ -51,7 +54,10 @@ fn a_list_that_does_not_fit_is_refused_whole() {
         assert_eq!(form.value("names").map(str::trim), Some("A\nB\nC"));
         stage.come(id, &["A", "B"]).await.unwrap();
         let full = stage.arrives(&stage.cast.trained).await;
-        assert!(matches!(full, Err(Error::Refused(Problem::RoomFull { places: 3 }))));
+        assert!(matches!(
+            full,
+            Err(Error::Refused(Problem::RoomFull { places: 3 }))
+        ));
         let board = stage.looks(&stage.cast.trained, "/board").await;
         assert_eq!(taken(&board), "3 of 3 places taken: the room is full");
     });
@@ -72,7 +78,11 @@ fn of_two_at_the_last_place_exactly_one_gets_it() {
                 .count();
             stage.sets("people_limit", &(there + 1).to_string()).await;
             let app = &stage.installation.app;
-            let (here, beyond) = if round % 2 == 0 { (app, &second) } else { (&second, app) };
+            let (here, beyond) = if round % 2 == 0 {
+                (app, &second)
+            } else {
+                (&second, app)
+            };
             let trained = &stage.cast.trained;
             let permit = permit_for::<Arrive>(here, trained.clone(), &stage.slug).await;
             let permit = permit.unwrap();

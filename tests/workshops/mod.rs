@@ -17,13 +17,11 @@ mod planning;
 use time::{Duration, OffsetDateTime};
 use uuid::Uuid;
 use wetside::app::App;
-use wetside::arrivals::actions::{arrive, leave};
 use wetside::clock::micros;
-use wetside::database::Scope;
 use wetside::error::Result;
 use wetside::identity::{Person, permit_for};
 use wetside::logbook::Done;
-use wetside::rights::{Arrive, LeadWorkshop, PlanWorkshop};
+use wetside::rights::{LeadWorkshop, PlanWorkshop};
 use wetside::workshops::actions::{NewWorkshop, set_workshop};
 use wetside::workshops::leading::{GuestsOut, NewGuests, Opening, end, open, sign_in, sign_out};
 use wetside::workshops::{Guest, cautions, guests};
@@ -69,24 +67,6 @@ impl Stage {
         id
     }
 
-    async fn arrives(&self, person: &Person) -> Result<Done> {
-        let permit = self.permit::<Arrive>(person).await?;
-        let until_us = self.an_hour().await;
-        arrive(&self.installation.app, &permit, new_key(), until_us).await
-    }
-
-    async fn leaves(&self, person: &Person) -> Result<Done> {
-        let permit = self.permit::<Arrive>(person).await?;
-        leave(&self.installation.app, &permit, new_key(), None).await
-    }
-
-    fn scope(&self) -> Scope {
-        Scope {
-            room: self.room,
-            person: None,
-        }
-    }
-
     /// What is to be read to a group now.
     async fn to_read(&self) -> String {
         let database = self.installation.app.database();
@@ -117,7 +97,7 @@ impl Stage {
         sign_out(&self.installation.app, &permit, new_key(), out).await
     }
 
-    async fn ends(&self, person: &Person, id: Uuid) -> Result<Done> {
+    async fn is_ended(&self, person: &Person, id: Uuid) -> Result<Done> {
         let permit = self.permit::<LeadWorkshop>(person).await?;
         end(&self.installation.app, &permit, new_key(), id).await
     }
@@ -126,11 +106,6 @@ impl Stage {
         let database = self.installation.app.database();
         let read = database.reading(self.scope(), move |tx| Box::pin(guests(tx, id)));
         read.await.unwrap()
-    }
-
-    async fn looks(&self, person: &Person, path: &str) -> Answer {
-        let mut browser = self.browser(person).await;
-        look(&mut browser, self, path).await
     }
 
     /// Sets one of the room's figures.

@@ -35,7 +35,9 @@ async fn is_asked_for(stage: &Stage, title: &str) {
         is_retired: false,
     };
     let app = &stage.installation.app;
-    set_topic(app, &permit.unwrap(), new_key(), new).await.unwrap();
+    set_topic(app, &permit.unwrap(), new_key(), new)
+        .await
+        .unwrap();
 }
 
 #[test]
@@ -63,7 +65,10 @@ fn a_leader_without_an_induction_is_refused_with_what_is_missing() {
             .with("most", "5");
         let refused = steward.submit(&form).await.expect(422);
         let said = refused.page().problems();
-        assert!(said[0].1.contains("This is missing: Acids and water."), "{said:?}");
+        assert!(
+            said[0].1.contains("This is missing: Acids and water."),
+            "{said:?}"
+        );
     });
 }
 
@@ -143,7 +148,10 @@ fn what_cannot_be_is_refused() {
         let mut backwards = plan();
         std::mem::swap(&mut backwards.begins_at_us, &mut backwards.ends_at_us);
         let (field, problem) = wrong(stage.plans(backwards).await);
-        assert_eq!((field.as_str(), problem), ("ends", Problem::EndsBeforeBeginning));
+        assert_eq!(
+            (field.as_str(), problem),
+            ("ends", Problem::EndsBeforeBeginning)
+        );
     });
 }
 
@@ -162,7 +170,10 @@ fn it_is_changed_and_called_off_until_it_is_opened() {
         let opened = stage.opens(&stage.cast.member, id).await;
         assert!(matches!(opened, Err(Error::Forbidden)));
         let opened = stage.opens(&stage.cast.trained, id).await;
-        assert!(matches!(opened, Err(Error::Refused(Problem::WorkshopNotToday))));
+        assert!(matches!(
+            opened,
+            Err(Error::Refused(Problem::WorkshopNotToday))
+        ));
         let board = stage.looks(&stage.cast.member, "/board").await;
         assert!(!board.page().main().contains("First prints"));
 
@@ -175,12 +186,22 @@ fn it_is_changed_and_called_off_until_it_is_opened() {
         };
         let (field, problem) = wrong(call_off(app, &permit, new_key(), off("")).await);
         assert_eq!((field.as_str(), problem), ("reason", Problem::Missing));
-        call_off(app, &permit, new_key(), off("The fan is away")).await.unwrap();
+        call_off(app, &permit, new_key(), off("The fan is away"))
+            .await
+            .unwrap();
         let twice = call_off(app, &permit, new_key(), off("Again")).await;
-        assert!(matches!(twice, Err(Error::Refused(Problem::WorkshopNotPlanned))));
+        assert!(matches!(
+            twice,
+            Err(Error::Refused(Problem::WorkshopNotPlanned))
+        ));
         let changed = stage.plans(later).await;
-        assert!(matches!(changed, Err(Error::Refused(Problem::WorkshopNotPlanned))));
-        let page = stage.looks(&stage.cast.member, &format!("/workshops/{id}")).await;
+        assert!(matches!(
+            changed,
+            Err(Error::Refused(Problem::WorkshopNotPlanned))
+        ));
+        let page = stage
+            .looks(&stage.cast.member, &format!("/workshops/{id}"))
+            .await;
         assert!(page.page().main().contains("Called off. The fan is away"));
         let nobody = stage.permit::<PlanWorkshop>(&stage.cast.member).await;
         assert!(matches!(nobody, Err(Error::Forbidden)));

@@ -221,9 +221,11 @@ fn too_many(places: usize) -> String {
         0 => "There is no place left, in the workshop or in the room. Nobody of this list was \
               signed in."
             .to_owned(),
-        1 => "There is 1 place left, by the workshop’s most or the room’s. Nobody of this list was \
+        1 => {
+            "There is 1 place left, by the workshop’s most or the room’s. Nobody of this list was \
               signed in."
-            .to_owned(),
+                .to_owned()
+        }
         places => format!(
             "There are {places} places left, by the workshop’s most or the room’s. Nobody of this \
              list was signed in."
