@@ -1,13 +1,18 @@
 //! What whoever leads a workshop does, as JSON.
 
+use std::collections::BTreeMap;
+
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 use uuid::Uuid;
 
 use super::cautions::cautions;
+use super::guests::{are_named_to, names};
 use super::input;
 use super::leading::{self, GuestsOut, NewGuests, Opening};
-use crate::api::{By, Input, Made, Route, Writing};
+use super::store::{self, Guest};
+use crate::api::{By, Input, Made, Route, Writing, moment_text};
+use crate::arrivals;
 use crate::error::{Error, Result};
 use crate::members::api::NothingIn;
 use crate::rights::{LeadWorkshop, SeeWorkshops};
@@ -31,6 +36,12 @@ pub(super) fn api() -> Vec<Route> {
             OPEN,
             "Open a workshop on its day, once the cautions were read to the group.",
             open,
+        ),
+        Route::one(
+            GUESTS,
+            "The guests of a workshop, in the order they came. Their names are shown to whoever \
+             leads it, to stewards, and while it goes on to those who are in the room.",
+            guests_of,
         ),
         Route::act(GUESTS, "Sign guests in, all of them or nobody.", sign_in),
         Route::act(SIGN_OUT, "Sign guests out.", sign_out),
@@ -108,6 +119,66 @@ async fn open(by: Writing<LeadWorkshop>, id: Uuid, opening: OpeningIn) -> Result
     };
     let done = leading::open(&by.app, &by.permit, by.key, opening).await?;
     by.made(&done, "workshop", "workshops")
+}
+
+/// The guests of a workshop.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct GuestsOfOut {
+    /// Each of them.
+    pub guests: Vec<GuestOut>,
+}
+
+/// A guest.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct GuestOut {
+    /// Which.
+    pub id: Uuid,
+    /// Their name, where it is shown and was not erased.
+    pub name: Option<String>,
+    /// Since when.
+    #[schema(format = DateTime)]
+    pub signed_in_at: String,
+    /// When they left.
+    #[schema(format = DateTime)]
+    pub left_at: Option<String>,
+    /// Whether they were signed out.
+    pub is_confirmed: bool,
+}
+
+impl GuestOut {
+    fn of(guest: &Guest, name: Option<&String>) -> Result<Self> {
+        Ok(Self {
+            id: guest.id,
+            name: name.cloned(),
+            signed_in_at: moment_text(guest.signed_in_at)?,
+            left_at: guest.left_at.map(moment_text).transpose()?,
+            is_confirmed: guest.is_confirmed,
+        })
+    }
+}
+
+async fn guests_of(by: By<SeeWorkshops>, id: Uuid) -> Result<GuestsOfOut> {
+    let now = by.app.clock().now();
+    let reader = (by.permit.person().id, by.permit.role());
+    let database = by.app.database();
+    let found = database.reading(by.permit.scope(), move |tx| {
+        Box::pin(async move {
+            let workshop = store::workshop(tx, id).await?.ok_or(Error::NotFound)?;
+            let present = arrivals::present(tx, now).await?;
+            let guests = store::guests(tx, id).await?;
+            let names = match are_named_to(reader, &workshop, &present, now) {
+                true => names(tx, &guests).await?,
+                false => BTreeMap::new(),
+            };
+            Ok((guests, names))
+        })
+    });
+    let (guests, names) = found.await?;
+    let guests = guests.iter();
+    let guests = guests.map(|guest| GuestOut::of(guest, names.get(&guest.id)));
+    Ok(GuestsOfOut {
+        guests: guests.collect::<Result<_>>()?,
+    })
 }
 
 /// Guests who come in.

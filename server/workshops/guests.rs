@@ -5,11 +5,14 @@ use std::collections::BTreeMap;
 use time::OffsetDateTime;
 use uuid::Uuid;
 
-use super::store::{self, Guest};
+use super::Standing;
+use super::store::{self, Guest, Workshop};
+use crate::arrivals::Presence;
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::logbook::beside::beside;
 use crate::problem::Problem;
+use crate::rights::Role;
 
 /// A guest who is there now, for the roll.
 #[derive(Clone, Debug, Eq, PartialEq)]
@@ -35,6 +38,20 @@ pub(super) async fn names(tx: &mut RoomTx, guests: &[Guest]) -> Result<BTreeMap<
         Some((guest.id, name.clone()))
     };
     Ok(guests.iter().filter_map(name).collect())
+}
+
+/// Whether a reader is told the names of a workshop's guests: whoever leads it and stewards
+/// are, and while it goes on those who are in the room.
+pub(super) fn are_named_to(
+    (reader, role): (Uuid, Role),
+    workshop: &Workshop,
+    present: &[Presence],
+    now: OffsetDateTime,
+) -> bool {
+    let is_there = || present.iter().any(|presence| presence.person_id == reader);
+    role == Role::Steward
+        || workshop.leader_id == reader
+        || (workshop.standing(now) == Standing::Open && is_there())
 }
 
 /// Every guest who is there now, in the order they came, by workshop.

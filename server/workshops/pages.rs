@@ -16,7 +16,7 @@ use crate::arrivals::{self, Presence};
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
-use crate::rights::{LeadWorkshop, NoteSheets, PlanWorkshop, Right, Role, SeeWorkshops};
+use crate::rights::{LeadWorkshop, NoteSheets, PlanWorkshop, Right, SeeWorkshops};
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
 use crate::sheets::{self, Pass};
@@ -153,13 +153,9 @@ impl Ground {
         self.present.iter().any(|each| each.person_id == person)
     }
 
-    /// Guests are named to whoever leads them, to stewards, and while it lasts to whoever
-    /// is there.
     fn names_guests<R: Right>(&self, permit: &Permit<R>) -> bool {
-        let reader = permit.person().id;
-        permit.role() == Role::Steward
-            || self.is_led_by(reader)
-            || (self.is_open() && self.is_present(reader))
+        let reader = (permit.person().id, permit.role());
+        guests::are_named_to(reader, &self.workshop, &self.present, self.now)
     }
 
     fn may<R: Right>(&self, permit: &Permit<R>) -> MayDo {

@@ -49,6 +49,16 @@ async fn a_workshop_is_planned_opened_and_ended() {
         .await
         .assert_error(StatusCode::FORBIDDEN, "forbidden");
     room.post(&member, &path("/guests"), &names).await.made();
+    let names = async |who: &Bearer| {
+        let read = room.get(who, &path("/guests")).await.body;
+        let guests = read["data"]["guests"].as_array().unwrap().clone();
+        guests
+            .iter()
+            .map(|guest| guest["name"].clone())
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(names(&member).await, ["Ada Moss", "Bo Lind"]);
+    assert_eq!(names(&trained).await, [Value::Null, Value::Null]);
     let board = room.get(&trained, "/board").await.body["data"].clone();
     assert_eq!(board["guests"][0]["guests"], 2);
     assert_eq!(board["guests"][0]["workshop_id"], id.as_str());
@@ -118,7 +128,7 @@ async fn a_note_says_for_which_workshop_it_is() {
     let expected = json!({ "expected_at": "2026-11-25T18:00:00Z" });
     room.post(&member, "/presences", &expected).await.made();
     let read = room.get(&member, "/workshop-cautions").await.body["data"]["read"].clone();
-    let line = room.list("/lines").await[0]["id"].clone();
+    let line = room.list("/bench/lines").await[0]["id"].clone();
     let note = json!({
         "line_id": line, "paper_class_id": room.id_of("/papers/classes", "RC").await,
         "sheet_size_id": room.list("/papers/sheet-sizes").await[0]["id"],
