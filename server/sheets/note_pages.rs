@@ -87,10 +87,7 @@ async fn note_form(
         key: new_key()?,
         when: "now".to_owned(),
         person: permit.person().id.to_string(),
-        workshop: ground
-            .leads
-            .first()
-            .map_or_else(String::new, |it| it.id.to_string()),
+        workshop: led(&ground),
         ..last_choice(&ground, &chosen)
     };
     page(&note_page(
@@ -231,6 +228,12 @@ fn read(form: &NoteSheetsForm, when: When) -> Result<(NewNote, Adjusted), Proble
         }
         _ => Err(problems),
     }
+}
+
+/// The workshop that somebody leads now: what they note is for it unless they say otherwise.
+fn led(ground: &Ground) -> String {
+    let first = ground.leads.first();
+    first.map_or_else(String::new, |it| it.id.to_string())
 }
 
 /// For which workshop; nothing for oneself.

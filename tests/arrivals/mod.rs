@@ -1,10 +1,6 @@
 //! Who is in the room: arriving, leaving, and forgetting to.
 
-#![expect(
-    clippy::panic,
-    clippy::unwrap_used,
-    reason = "what fails here fails the test"
-)]
+#![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
 
 mod alone;
 mod api;

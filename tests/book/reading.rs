@@ -245,9 +245,9 @@ async fn only_stewards_look_for_somebody_else() {
         .page(library.as_member(), by(library.member), None)
         .await
         .unwrap();
-    // From the last: handovers, times of being there, a PIN, inductions, notes.
-    let wanted = "handed_over handover_opened handover_withdrawn handover_opened \
-        not_confirmed_left arrived left leaving_expected arrived pin_removed pin_set \
+    // From the last: a workshop, handovers, times of being there, a PIN, inductions, notes.
+    let wanted = "workshop_taken_over handed_over handover_opened handover_withdrawn \
+        handover_opened not_confirmed_left arrived left leaving_expected arrived pin_removed pin_set \
         induction_withdrawn inducted induction_confirmed inducted film_noted note_undone noted \
         noted joined";
     assert_eq!(kinds_of(&own).join(" "), wanted);

@@ -10,13 +10,15 @@ use wetside::workshops::{
     GuestNamesErased, GuestsSignedIn, GuestsSignedOut, ProductRead, TopicRead, WorkshopCalledOff,
     WorkshopEnded, WorkshopNotEnded, WorkshopOpened, WorkshopSet, WorkshopTakenOver,
 };
+use wetside::{products, topics};
 
 use super::bench::steward;
 
 /// So many entries [`write`] writes.
 pub(super) const ENTRIES: i64 = 14;
 
-pub(super) async fn write(book: &mut Book<'_>, leader: Uuid) -> Result<()> {
+pub(super) async fn write(book: &mut Book<'_>, other: Uuid) -> Result<()> {
+    let leader = steward(book).await?;
     let off = planned(book, leader).await?;
     let reason = "Nobody could come".to_owned();
     let workshop_id = off;
@@ -25,7 +27,7 @@ pub(super) async fn write(book: &mut Book<'_>, leader: Uuid) -> Result<()> {
         reason,
     })
     .await?;
-    held(book, leader).await?;
+    held(book, leader, other).await?;
     let left_open = opened(book, leader).await?;
     let (guest_ids, _) = signed_in(book, left_open, 1).await?;
     let not_ended = WorkshopNotEnded {
@@ -37,7 +39,7 @@ pub(super) async fn write(book: &mut Book<'_>, leader: Uuid) -> Result<()> {
     Ok(())
 }
 
-async fn held(book: &mut Book<'_>, leader: Uuid) -> Result<()> {
+async fn held(book: &mut Book<'_>, leader: Uuid, other: Uuid) -> Result<()> {
     let workshop_id = opened(book, leader).await?;
     let (mut first, seq) = signed_in(book, workshop_id, 2).await?;
     let (second, _) = signed_in(book, workshop_id, 1).await?;
@@ -49,7 +51,7 @@ async fn held(book: &mut Book<'_>, leader: Uuid) -> Result<()> {
     book.append(&out).await?;
     let taken = WorkshopTakenOver {
         workshop_id,
-        leader_id: steward(book).await?,
+        leader_id: other,
         from_person_id: leader,
         over_at_us: over_at_us(book) + 1_000_000,
     };
@@ -93,17 +95,19 @@ async fn planned(book: &mut Book<'_>, leader_id: Uuid) -> Result<Uuid> {
 
 async fn opened(book: &mut Book<'_>, leader_id: Uuid) -> Result<Uuid> {
     let workshop_id = planned(book, leader_id).await?;
+    let products = products::products(book.tx()).await?;
+    let topics = topics::topics(book.tx()).await?;
     let opened = WorkshopOpened {
         workshop_id,
         leader_id,
         over_at_us: over_at_us(book),
         products: vec![ProductRead {
-            product_id: Uuid::nil(),
-            version: 1,
+            product_id: products[0].id,
+            version: products[0].version,
         }],
         topics: vec![TopicRead {
-            topic_id: Uuid::nil(),
-            version: 1,
+            topic_id: topics[0].id,
+            version: topics[0].version,
         }],
         is_unknown_there: false,
     };

@@ -67,17 +67,23 @@ async fn a_workshop_is_planned_opened_and_ended() {
     assert_eq!(one["most_guests"], 4);
     assert!(!one.to_string().contains("Moss"));
 
-    room.post(&trained, &path("/take-over"), &json!({}))
+    goes_on_with_another(&room, &id, &trained).await;
+}
+
+/// Another member takes it over, and ends it.
+async fn goes_on_with_another(room: &Room, id: &str, trained: &Bearer) {
+    let path = |rest: &str| format!("/workshops/{id}{rest}");
+    room.post(trained, &path("/take-over"), &json!({}))
         .await
         .assert_error(StatusCode::CONFLICT, "refused");
-    room.post(&trained, "/presences", &json!({})).await.made();
-    room.post(&trained, &path("/take-over"), &json!({}))
+    room.post(trained, "/presences", &json!({})).await.made();
+    room.post(trained, &path("/take-over"), &json!({}))
         .await
         .made();
-    room.post(&trained, &path("/sign-out"), &json!({ "guest_ids": [] }))
+    room.post(trained, &path("/sign-out"), &json!({ "guest_ids": [] }))
         .await
         .made();
-    room.post(&trained, &path("/end"), &json!({})).await.made();
+    room.post(trained, &path("/end"), &json!({})).await.made();
     let list = room.list("/workshops").await;
     assert_eq!(list.len(), 1);
     assert_eq!(list[0]["standing"], "over");
