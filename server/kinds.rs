@@ -3,7 +3,7 @@
 use crate::logbook::Kind;
 use crate::{
     air, arrivals, bench, checks, handover, incidents, inductions, lamps, members, mixes, outages,
-    papers, products, rooms, screens, sheets, topics,
+    papers, products, rooms, screens, sheets, topics, workshops,
 };
 
 /// The table of kinds.
@@ -76,6 +76,15 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<arrivals::LeavingExpected>(),
     Kind::of::<arrivals::Left>(),
     Kind::of::<arrivals::NotConfirmedLeft>(),
+    Kind::of::<workshops::WorkshopSet>(),
+    Kind::of::<workshops::WorkshopCalledOff>(),
+    Kind::of::<workshops::WorkshopOpened>(),
+    Kind::of::<workshops::WorkshopTakenOver>(),
+    Kind::of::<workshops::GuestsSignedIn>(),
+    Kind::of::<workshops::GuestsSignedOut>(),
+    Kind::of::<workshops::WorkshopEnded>(),
+    Kind::of::<workshops::WorkshopNotEnded>(),
+    Kind::of::<workshops::GuestNamesErased>(),
     Kind::of::<screens::ScreenPaired>(),
     Kind::of::<screens::ScreenRenamed>(),
     Kind::of::<screens::ScreenEnded>(),

@@ -90,3 +90,5 @@ pub mod topics;
 pub mod trays;
 /// What all pages share.
 pub mod web;
+/// Workshops, and the guests at them.
+pub mod workshops;

@@ -156,6 +156,9 @@ rights! {
     OpenIncident "open_incident" Own [Steward] "Open somebody's incident, on record, and say that it is dealt with.";
     EraseIncident "erase_incident" Own [Member Trained Steward Treasurer] "Erase what is known of one's own incident; a steward, when the person asks.";
     KeepAvoidNotes "keep_avoid_notes" Own [Member Trained Steward Treasurer] "Keep private notes of what one wants to avoid.";
+    SeeWorkshops "see_workshops" Read [Member Trained Steward Treasurer] "See workshops, past and to come.";
+    PlanWorkshop "plan_workshop" Keep [Steward] "Plan a workshop, change it, and call it off.";
+    LeadWorkshop "lead_workshop" Bench [Member Trained Steward] "Open a workshop that one leads, sign its guests in and out, and end it; a steward, any. Take one over.";
     SeeMembers "see_members" Read [Steward] "See who is in the room and which invitations are open.";
     Invite "invite" Own [Steward] "Invite somebody, and revoke an invitation.";
     KeepMembers "keep_members" Keep [Steward] "Change a role, suspend and restore a membership, end its access.";

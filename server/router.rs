@@ -22,7 +22,7 @@ use crate::web::{assets, display, error_pages, guards, health, journal, offline}
 use crate::{
     air, api, arrivals, bench, bench_sheet, board, book, checks, emergency, handover, identity,
     incidents, inductions, labels, lamps, members, mixes, notices, outages, papers, products,
-    rooms, screens, sheets, topics, trays,
+    rooms, screens, sheets, topics, trays, workshops,
 };
 
 /// A body arrives without a longer pause than this, or is given up.
@@ -214,6 +214,7 @@ pub fn pages() -> Pages {
         .and(air::pages())
         .and(incidents::pages())
         .and(arrivals::pages())
+        .and(workshops::pages())
         .and(screens::pages())
         .and(handover::pages())
 }

@@ -45,3 +45,4 @@ mod upgrades;
 mod verifier;
 mod wear_chart;
 mod week;
+mod workshops;

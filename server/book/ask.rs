@@ -34,6 +34,7 @@ pub(super) const NOUNS: &[&str] = &[
     "incident",
     "handover",
     "presence",
+    "workshop",
     "screen",
 ];
 

@@ -63,6 +63,8 @@ pub const GRANTS: &[(&str, &str)] = &[
     ("incident", "select, insert, update"),
     ("incident_look", "select, insert"),
     ("avoid_note", "select, insert, delete"),
+    ("workshop", "select, insert, update"),
+    ("guest", "select, insert, update"),
     ("presence", "select, insert, update"),
     ("expected_told", "select, insert"),
     ("screen", "select, insert, update"),

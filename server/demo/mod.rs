@@ -33,6 +33,7 @@ mod testing;
 mod tonight;
 mod trials;
 mod waste;
+mod workshops;
 
 use self::bench::{Bench, Row};
 use self::calendar::{Calendar, Day};

@@ -33,6 +33,7 @@ use crate::screens::{self, Screen};
 use crate::web::dates::Zone;
 use crate::web::messages::handover as words;
 use crate::web::messages::verdicts;
+use crate::workshops;
 
 /// Everything the list is made from.
 pub(super) struct Ground {
@@ -45,6 +46,7 @@ pub(super) struct Ground {
     checks: Vec<CheckNow>,
     air: Vec<String>,
     incidents: Vec<i64>,
+    workshops: Vec<String>,
     links: Vec<OpenLink>,
     tokens: Vec<GoodToken>,
     screens: Vec<Screen>,
@@ -70,6 +72,7 @@ impl Ground {
             lamps: lamps::lamps_now(tx, &zone, now).await?,
             checks: checks::checks_now(tx, &zone, now).await?,
             incidents: incidents::unfinished(tx).await?,
+            workshops: workshops::handed_over(&workshops::coming(tx, now).await?, &zone),
             air: air::handed_over(&air_now(tx, now).await?, &settings)?,
             links: links::open_in(tx, now).await?,
             tokens: tokens::good_in(tx, now).await?,
@@ -124,6 +127,7 @@ const PARTS: &[(&str, Lines)] = &[
     (words::FOG_TESTS, fog_tests),
     (words::AIR, room_air),
     (words::INCIDENTS, unfinished),
+    (words::WORKSHOPS, planned_workshops),
     (words::NO_SAFETY_DATA, no_safety_data),
     (words::NOT_ON_FILE, not_on_file),
     (words::PEOPLE, people),
@@ -216,6 +220,10 @@ fn fog_tests(ground: &Ground) -> Vec<String> {
 fn unfinished(ground: &Ground) -> Vec<String> {
     let numbers = ground.incidents.iter();
     numbers.map(|number| words::unfinished(*number)).collect()
+}
+
+fn planned_workshops(ground: &Ground) -> Vec<String> {
+    ground.workshops.clone()
 }
 
 fn room_air(ground: &Ground) -> Vec<String> {

@@ -29,7 +29,7 @@ pub mod views;
 pub use api::api;
 pub use due::tell_due;
 pub use entries::{Basis, Covered, Inducted, InductionConfirmed, InductionWithdrawn, Means};
-pub use gate::{Lack, check, lacks, lacks_of_all, stewards};
+pub use gate::{Lack, check, lacks, lacks_of_all, must_know, stewards};
 pub use pages::pages;
 pub use scans::{InductionScanRemoved, InductionScanned};
 pub use standing::Standing;

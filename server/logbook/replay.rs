@@ -56,6 +56,8 @@ pub const DERIVED: &[&str] = &[
     "incident",
     "incident_look",
     "presence",
+    "workshop",
+    "guest",
     "screen",
     "handover",
 ];

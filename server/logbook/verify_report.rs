@@ -204,7 +204,7 @@ pub struct Report {
     pub is_demo: bool,
     /// How far checkpoints vouch for it.
     pub sealing: Sealing,
-    /// How many texts beside entries were erased on request.
+    /// How many texts beside entries were erased.
     pub erased: usize,
     /// Kinds this program does not know, with the number of entries of each:
     /// their place in the chain was verified and nothing else about them.
@@ -249,8 +249,8 @@ impl fmt::Display for Report {
         writeln!(f, ": {} entries, {}.", self.entries, self.sealing)?;
         match self.erased {
             0 => {}
-            1 => writeln!(f, "  1 text beside it was erased on request.")?,
-            count => writeln!(f, "  {count} texts beside it were erased on request.")?,
+            1 => writeln!(f, "  1 text beside it was erased.")?,
+            count => writeln!(f, "  {count} texts beside it were erased.")?,
         }
         for (kind, count) in &self.unknown {
             writeln!(

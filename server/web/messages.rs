@@ -36,5 +36,6 @@ pub mod testing;
 pub mod topics;
 pub mod trays;
 pub mod verdicts;
+pub mod workshops;
 
 pub use problems::{clash, danger, failure, problem};

@@ -23,6 +23,8 @@ use super::inductions::{inductions, scan, topic};
 use super::ingredients::ingredients;
 use super::lamps::{fog_test, lamp};
 use super::screens::paired;
+use super::workshops::workshop;
+
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key};
 
 /// Somebody who asks, by the name the snapshot has for them.
@@ -55,6 +57,7 @@ pub(crate) struct House {
     airing: Uuid,
     incident: Uuid,
     presence: Uuid,
+    workshop: Uuid,
     handover: Uuid,
     topic: Uuid,
     induction: Uuid,
@@ -92,14 +95,16 @@ impl House {
         let space = fittings::space(&stage).await;
         let handover = handed_over(&stage, suspended.id).await;
         let induction = inductions(&stage, topic, &spare).await;
+        let presence = present(&stage, &spare).await;
         Self {
             screens: screens(&stage).await,
+            workshop: workshop(&stage, &spare).await,
             outage,
             lamp,
             fog_test: fog_test(&stage, lamp, bench.classes[0]).await,
             check,
             check_result: check_result(&stage, check).await,
-            presence: present(&stage, &spare).await,
+            presence,
             handover,
             topic,
             induction,
@@ -169,6 +174,7 @@ impl House {
             ("{airing}", self.airing.to_string()),
             ("{incident}", self.incident.to_string()),
             ("{presence}", self.presence.to_string()),
+            ("{workshop}", self.workshop.to_string()),
             ("{screen}", self.screens[0].1.to_string()),
             ("{handover}", self.handover.to_string()),
             ("{topic}", self.topic.to_string()),
@@ -218,6 +224,7 @@ impl House {
             ),
             ("airings/{id}", format!("airings/{}", self.airing)),
             ("presences/{id}", format!("presences/{}", self.presence)),
+            ("workshops/{id}", format!("workshops/{}", self.workshop)),
             ("screens/{id}", format!("screens/{}", self.screens[0].1)),
             ("handovers/{id}", format!("handovers/{}", self.handover)),
             ("topics/{id}", format!("topics/{}", self.topic)),

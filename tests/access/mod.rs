@@ -21,3 +21,4 @@ mod rights;
 pub(crate) mod screens;
 pub(crate) mod tables;
 mod words;
+mod workshops;

@@ -1,6 +1,6 @@
 //! A book with entries of every kind: two trays, two mixes, notes, one taken
 //! back, one mix discarded, lamps tested, the room checked, people inducted, the fan off
-//! and on again, the room handed over.
+//! and on again, the room handed over, workshops held.
 
 use uuid::Uuid;
 use wetside::arrivals::{Arrived, Expected, LeavingExpected, Left, NotConfirmedLeft};
@@ -25,7 +25,7 @@ use super::{incidents, the_room};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 112;
+pub(crate) const ENTRIES: i64 = 112 + super::workshops::ENTRIES;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -80,7 +80,8 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     the_room::outages(book).await?;
     screens(book, printer).await?;
     presences(book, printer).await?;
-    handovers(book, printer).await
+    handovers(book, printer).await?;
+    super::workshops::write(book, printer).await
 }
 
 fn discarded(gone: &Mixed) -> Discarded {
@@ -372,6 +373,7 @@ async fn noted(
         sheets: 6,
         is_estimated: false,
         corrects_seq: None,
+        workshop_id: None,
         wear: mixes
             .iter()
             .map(|mix| Wear {

@@ -19,3 +19,4 @@ mod reading;
 mod taken_away;
 mod tampering;
 mod the_room;
+mod workshops;

@@ -245,9 +245,11 @@ async fn only_stewards_look_for_somebody_else() {
         .page(library.as_member(), by(library.member), None)
         .await
         .unwrap();
-    // From the last: handovers, times of being there, a PIN, inductions, incidents, notes.
-    let wanted = "handed_over handover_opened handover_withdrawn handover_opened \
-        not_confirmed_left arrived left leaving_expected arrived pin_removed pin_set \
+    // From the last: a workshop, handovers, times of being there, a PIN, inductions,
+    // incidents, notes.
+    let wanted = "workshop_taken_over handed_over handover_opened handover_withdrawn \
+        handover_opened not_confirmed_left arrived left leaving_expected arrived pin_removed \
+        pin_set induction_scan_removed induction_scanned induction_scanned \
         induction_withdrawn inducted induction_confirmed inducted incident_erased \
         incident_reported incident_finished incident_looked_at incident_reported film_noted \
         note_undone noted \

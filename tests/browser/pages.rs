@@ -99,6 +99,8 @@ const WANT_INPUT: &[&str] = &[
     "/rooms/{room}/air/{space}/measure",
     "/rooms/{room}/incidents",
     "/rooms/{room}/avoid",
+    "/rooms/{room}/workshops",
+    "/rooms/{room}/workshops/{workshop}/guests",
 ];
 
 /// Every page: of the steward's first, then what others see otherwise.

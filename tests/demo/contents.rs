@@ -289,6 +289,10 @@ const OF_THE_ROOM: &[(i64, &str)] = &[
 
 /// The same, of people.
 const OF_PEOPLE: &[(i64, &str)] = &[
+    (1, "workshop where begins_at > $now"),
+    (1, "workshop where ended_seq is not null and is_confirmed"),
+    (2, "guest where erased_seq is not null"),
+    (1, "pass where workshop_id is not null"),
     (38, "induction where confirmed_by = 'own_account'"),
     (5, "induction where basis = 'on_paper'"),
     (1, "induction where basis = 'self_declared'"),

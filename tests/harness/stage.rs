@@ -352,6 +352,7 @@ impl Stage {
             is_toned: false,
             is_without_tray: false,
             happened_at_us: None,
+            workshop_id: None,
         };
         note_sheets(&self.installation.app, &permit, new_key(), note).await
     }

@@ -63,7 +63,7 @@ impl Stage {
         read.await.unwrap()
     }
 
-    fn scope(&self) -> Scope {
+    pub(crate) fn scope(&self) -> Scope {
         Scope {
             room: self.room,
             person: None,

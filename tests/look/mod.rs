@@ -27,6 +27,7 @@ mod product_pages;
 mod rules;
 mod screen_pages;
 mod testing_pages;
+mod workshop_pages;
 
 use wetside::web::assets;
 use wetside::web::shell::{Display, Place, RoomName, Shell};
@@ -56,6 +57,7 @@ pub(crate) fn pages() -> Vec<Page> {
         testing_pages::PAGES,
         product_pages::PAGES,
         print_pages::PAGES,
+        workshop_pages::PAGES,
     ]
     .concat()
 }
@@ -89,6 +91,7 @@ pub(crate) fn shell(display: Display) -> Shell {
             Place::Topics,
             Place::Air,
             Place::Incidents,
+            Place::Workshops,
             Place::Settings,
             Place::Screens,
             Place::Handover,

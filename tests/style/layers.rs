@@ -34,6 +34,7 @@ const NOUNS: &[&str] = &[
     "sheets",
     "topics",
     "trays",
+    "workshops",
 ];
 
 /// What each shared module may import, and nothing else of the program.
@@ -123,6 +124,11 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "server/web/messages/incidents.rs",
         &["incidents"],
         "words for what happened",
+    ),
+    (
+        "server/web/messages/workshops.rs",
+        &["workshops"],
+        "words for workshops and their guests",
     ),
     (
         "server/web/messages/lamps.rs",

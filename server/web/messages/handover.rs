@@ -22,6 +22,8 @@ pub const FOG_TESTS: &str = "Fog tests of lamps and screens";
 pub const AIR: &str = "Room air";
 /// Heading: incidents that are not dealt with, by number.
 pub const INCIDENTS: &str = "Incidents";
+/// Heading: workshops that are to come.
+pub const WORKSHOPS: &str = "Workshops";
 /// Heading: products that nobody may mix from.
 pub const NO_SAFETY_DATA: &str = "Products without safety data";
 /// Heading: what the page for emergencies lacks.

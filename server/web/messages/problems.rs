@@ -16,6 +16,7 @@ pub fn problem(problem: &Problem, numbers: Numbers) -> String {
         .or_else(|| about_presence(problem))
         .or_else(|| super::inductions::about_inductions(problem))
         .or_else(|| super::scans::about_scans(problem))
+        .or_else(|| super::workshops::about_workshops(problem))
         .or_else(|| about_screens(problem))
         .or_else(|| about_numbers(problem, numbers))
         .or_else(|| super::air::about_air(problem))
