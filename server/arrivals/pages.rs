@@ -1,5 +1,7 @@
 //! The pages to arrive and to leave, and the roll of who is there.
 
+use std::collections::BTreeMap;
+
 use axum::extract::{Path, State};
 use axum::response::Response;
 use time::{Duration, OffsetDateTime};
@@ -24,6 +26,7 @@ use crate::inductions::{self, Lack, Standing};
 use crate::logbook::{Done, Key};
 use crate::mixes::{self, Mix, Storage};
 use crate::problem::{Problem, Problems};
+use crate::products::{self, Concern, Product};
 use crate::rights::{Arrive, ClosePresence, Induct, LookAtBoard, NoteSheets, Right, Supervise};
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
@@ -32,7 +35,7 @@ use crate::web::desk::{KeyForm, ask, lying_at};
 use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_key, to_mend};
 use crate::web::frame::Frame;
 use crate::web::messages::inductions::standing;
-use crate::web::messages::{arrivals as words, drawing, verdicts};
+use crate::web::messages::{arrivals as words, drawing, ingredients, verdicts};
 use crate::web::shell::{Place, Shell};
 
 /// The roll shows for so long who did not say that they left.
@@ -63,6 +66,7 @@ struct Ground {
     mine: Option<Presence>,
     baths: Baths,
     avoid: Vec<String>,
+    cautions: Vec<String>,
     lacks: Vec<Lack>,
     stewards: Vec<String>,
     told: Vec<String>,
@@ -83,6 +87,7 @@ impl Ground {
                     told.retain(|contact| contact.person != person);
                     Ok(Self {
                         settings,
+                        cautions: cautions(tx, &baths).await?,
                         told: told.into_iter().map(|contact| contact.name).collect(),
                         lacks: inductions::lacks(tx, person, &today).await?,
                         stewards: inductions::stewards(tx).await?,
@@ -166,12 +171,20 @@ fn open_of(baths: &Baths, settings: &Settings) -> Vec<OpenTray> {
 /// # Errors
 /// The database's.
 pub async fn cautions_now(tx: &mut RoomTx) -> Result<Vec<String>> {
-    Ok(cautions(&baths(tx).await?))
+    let baths = baths(tx).await?;
+    cautions(tx, &baths).await
 }
 
-/// What each product in the trays asks for, once.
-fn cautions(baths: &Baths) -> Vec<String> {
-    let mut cautions: Vec<String> = Vec::new();
+/// What the products in the trays ask for: by what they have in common first, then the
+/// codes of each, once.
+async fn cautions(tx: &mut RoomTx, baths: &Baths) -> Result<Vec<String>> {
+    let is_there = |product: &Product| {
+        baths
+            .iter()
+            .any(|(_, _, mix)| mix.product_id == Some(product.id))
+    };
+    let products = products::products(tx).await?.into_iter();
+    let mut cautions = shared(&products.filter(is_there).collect::<Vec<_>>());
     for (_, _, mix) in baths {
         let name = verdicts::mix_name(mix.product_name.as_deref());
         let caution = drawing::caution(&name, &mix.hazard_codes);
@@ -179,7 +192,20 @@ fn cautions(baths: &Baths) -> Vec<String> {
             cautions.push(caution);
         }
     }
-    cautions
+    Ok(cautions)
+}
+
+/// What several products ask for alike, by concern.
+fn shared(products: &[Product]) -> Vec<String> {
+    let mut by_concern: BTreeMap<Concern, Vec<&str>> = BTreeMap::new();
+    for product in products {
+        for concern in product.concerns() {
+            by_concern.entry(concern).or_default().push(&product.name);
+        }
+    }
+    let shared = by_concern.into_iter();
+    let shared = shared.map(|(concern, names)| ingredients::shared(concern, &names));
+    shared.collect()
 }
 
 impl WhoIsHere {
@@ -247,7 +273,7 @@ async fn arrive_page(
         told: ground.told,
         not_yet: not_yet(permit, ground.lacks, ground.stewards),
         avoid: ground.avoid,
-        cautions: cautions(&ground.baths),
+        cautions: ground.cautions,
         may_note: may::<_, NoteSheets>(permit),
     })
 }

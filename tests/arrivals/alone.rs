@@ -112,8 +112,9 @@ fn whoever_comes_to_others_is_asked_nothing_until_they_are_alone() {
         let (member, trained) = (&stage.cast.member, &stage.cast.trained);
         let mut visitor = Visitor::of(&stage, member).await;
         let page = visitor.open("/arrive").await;
-        let until = [("until", "typed"), ("time", "16:30")];
-        visitor.send_on(&page, "I am here", &until).await;
+        let form = page.page().form("I am here").unwrap();
+        let form = form.with("until", "typed").with("time", "16:30");
+        visitor.browser.submit_and_follow(&form).await.expect(200);
         let mut second = Visitor::of(&stage, trained).await;
         let page = second.open("/arrive").await;
         assert!(page.page().all(".target-name").is_empty());

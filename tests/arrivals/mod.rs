@@ -1,6 +1,10 @@
 //! Who is in the room: arriving, leaving, and forgetting to.
 
-#![expect(clippy::unwrap_used, reason = "what fails here fails the test")]
+#![expect(
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "what fails here fails the test"
+)]
 
 mod alone;
 mod api;

@@ -87,6 +87,12 @@ impl Phone {
         }
     }
 
+    /// It says why the notes wait.
+    async fn says_why(&self, why: &str) {
+        let says = format!("return !document.querySelector('[data-why={why}]').hidden");
+        self.tab.until(why, &says).await;
+    }
+
     /// Opens the form, which the phone then has without a network too.
     async fn takes_the_form(&self) {
         self.tab.open(&self.stage.at("/sheets/new")).await;
@@ -249,8 +255,7 @@ fn the_log_in_ends_while_a_note_waits() {
         let ended = sessions::end_all(&phone.site.app, stage.cast.member.id).await;
         assert_eq!(ended.unwrap(), 1);
         phone.comes_up().await;
-        let asks = "return !document.querySelector('[data-why=log-in]').hidden";
-        phone.tab.until("it asks to log in", asks).await;
+        phone.says_why("log-in").await;
         hold_fit(&phone.tab, "logged out with a note that waits").await;
         assert!(phone.book().await.is_empty());
         phone.tab.go("Log in again").await;
@@ -289,10 +294,10 @@ fn somebody_else_logs_in_on_the_phone() {
         assert_eq!(ended.unwrap(), 1);
         phone.comes_up().await;
         let tab = &phone.tab;
+        phone.says_why("log-in").await;
         tab.go("Log in again").await;
         phone.logs_in(&stage.cast.trained).await;
-        let why = "return !document.querySelector('[data-why=other]').hidden";
-        tab.until("it says whose it is not", why).await;
+        phone.says_why("other").await;
         phone.shows(0).await;
         let told = tokio::time::timeout(PATIENCE, refused.notified());
         told.await.unwrap();

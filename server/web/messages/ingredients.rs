@@ -47,6 +47,35 @@ pub fn concerns(concerns: &[Concern]) -> String {
     format!("{treat}{unknown}{SHEET_DECIDES}")
 }
 
+/// What products that stand in the trays ask for alike, at any content.
+#[must_use]
+pub fn shared(concern: Concern, products: &[&str]) -> String {
+    let names = and(products);
+    match concern {
+        Concern::Sensitiser => format!(
+            "Can cause an allergy, which builds up over many small splashes: {names}. Gloves and \
+             tongs, never bare hands."
+        ),
+        Concern::Corrosive => {
+            format!("Corrosive: {names}. Gloves, and goggles when you pour; acid into water.")
+        }
+        Concern::EyeDamage => format!("Damages eyes for good: {names}. Goggles when you pour."),
+        Concern::AcutelyToxic => {
+            format!("Poisonous: {names}. No food or drink; wash your hands when you leave.")
+        }
+        Concern::CancerGenesUnborn => format!(
+            "May cause cancer, change genes or harm the unborn: {names}. Keep it off your skin and \
+             out of your breath; whoever is or may be pregnant asks a doctor first."
+        ),
+        Concern::Oxidising => {
+            format!("Feeds a fire: {names}. Away from heat and from all that burns.")
+        }
+        Concern::UnknownComposition => {
+            format!("Contents not fully known: {names}. Treat as hazardous in every way.")
+        }
+    }
+}
+
 /// What it is treated as; nothing of what is unknown.
 const fn treat(concern: Concern) -> Option<&'static str> {
     match concern {
