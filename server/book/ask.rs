@@ -27,6 +27,7 @@ pub(super) const NOUNS: &[&str] = &[
     "fog_test",
     "topic",
     "induction",
+    "scan",
     "room_check",
     "room_check_result",
     "flow_measurement",

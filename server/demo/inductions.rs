@@ -68,16 +68,20 @@ pub(super) async fn welcomes(stage: &mut Stage, who: Who, is_first_day: bool) ->
         new.given_on = Some(paper_day(stage).await?);
         new.remark = "Signed sheet in the grey binder".to_owned();
     }
-    let induction_id = records(stage, who, new).await?;
+    let record = records(stage, who, new).await?;
     if is_first_day {
-        let scan = NewScan {
-            induction_id,
-            also: Vec::new(),
-            file: PAPER.to_vec(),
-        };
-        stage.act(OTTILIE, scans::add, scan).await?;
+        scans_paper(stage, record).await?;
     }
     Ok(())
+}
+
+async fn scans_paper(stage: &mut Stage, induction_id: Uuid) -> Result<Uuid> {
+    let scan = NewScan {
+        induction_id,
+        also: Vec::new(),
+        file: PAPER.to_vec(),
+    };
+    stage.act(OTTILIE, scans::add, scan).await?.id("scan")
 }
 
 /// The day that the papers of those who were there before carry.
@@ -109,10 +113,13 @@ async fn confirms(stage: &mut Stage, who: Who) -> Result<Done> {
     stage.act(who, confirms, ()).await
 }
 
-/// A record of somebody else's evening is withdrawn, and the right one made.
+/// A record of somebody else's evening is withdrawn and its scan erased, and the right
+/// one made.
 pub(super) async fn mistaken(stage: &mut Stage) -> Result<()> {
     let new = told(stage, &[MIREA]).await?;
     let mistaken = records(stage, MIREA, new.clone()).await?;
+    let scan = scans_paper(stage, mistaken).await?;
+    stage.act(OTTILIE, scans::remove, scan).await?;
     let wanted = Withdrawal {
         induction_id: mistaken,
         reason: "Written down for the wrong evening".to_owned(),

@@ -8,7 +8,7 @@ use uuid::Uuid;
 use super::actions::{induct, withdraw};
 use super::form::{of_new, of_renewal, read_induction, read_withdrawal};
 use super::pages::{Ground, shell};
-use super::scans;
+use super::scans::{self, views::ScanShown};
 use super::showing::{record_shown, scan_shown};
 use super::store::{self, Induction};
 use super::views::{InductionForm, InductionFormPage, RecordPage, WithdrawForm, WithdrawPage};
@@ -176,21 +176,30 @@ async fn record(
     Path((_, id)): Path<(String, Uuid)>,
 ) -> Result<Response> {
     let (ground, record) = readable(&app, &permit, id).await?;
-    let scans = app.database().reading(permit.scope(), move |tx| {
-        Box::pin(scans::store::of_record(tx, id))
-    });
-    let scans = scans.await?;
     let path = format!("/inductions/records/{id}");
     page(&RecordPage {
         shell: shell(&permit, &frame, (Place::OwnInductions, &path)),
         record: record_shown(&record, &ground.titles, &ground.zone),
         as_of: ground.zone.on_paper(ground.now),
-        scans: scans
-            .iter()
-            .map(|scan| scan_shown(scan, &ground.zone, ground.settings.numbers()))
-            .collect(),
+        scans: scans_shown(&app, &permit, &ground, id).await?,
         may_keep: permit.role() == Role::Steward,
     })
+}
+
+async fn scans_shown<R: Right>(
+    app: &App,
+    permit: &Permit<R>,
+    ground: &Ground,
+    record: Uuid,
+) -> Result<Vec<ScanShown>> {
+    let scans = app.database().reading(permit.scope(), move |tx| {
+        Box::pin(scans::store::of_record(tx, record))
+    });
+    let numbers = ground.settings.numbers();
+    let scans = scans.await?.into_iter();
+    Ok(scans
+        .map(|scan| scan_shown(&scan, &ground.zone, numbers))
+        .collect())
 }
 
 fn withdraw_page(

@@ -1,12 +1,16 @@
-//! Forms that bring a file.
+//! Forms that bring a file, and the file as it is taken away again.
 
 use axum::extract::{FromRequest, Multipart, Request};
 use axum::http::StatusCode;
+use axum::http::header::{CONTENT_DISPOSITION, CONTENT_SECURITY_POLICY, CONTENT_TYPE};
 use axum::response::{IntoResponse, Response};
 
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::problem::Problem;
+
+/// What a file that is not ours may do in a browser: nothing.
+const SANDBOX: &str = "sandbox; default-src 'none'";
 
 /// A submitted form with at most one file. Its name and type are what somebody says, so
 /// they are not kept.
@@ -59,4 +63,19 @@ impl FromRequest<App> for Upload {
             _ => unread(),
         })
     }
+}
+
+/// A file that somebody brought, to be kept by whoever asks: never shown among our own
+/// pages, and in a sandbox where a browser shows it all the same.
+#[must_use]
+pub fn taken_away(name: &str, media: &str, bytes: Vec<u8>) -> Response {
+    let headers = [
+        (CONTENT_TYPE, media.to_owned()),
+        (
+            CONTENT_DISPOSITION,
+            format!("attachment; filename=\"{name}\""),
+        ),
+        (CONTENT_SECURITY_POLICY, SANDBOX.to_owned()),
+    ];
+    (headers, bytes).into_response()
 }

@@ -27,6 +27,7 @@ fn every_problem_has_a_sentence() {
         "problems",
         "mix_problems",
         "inductions",
+        "scans",
         "sheets",
         "air",
         "workshops",

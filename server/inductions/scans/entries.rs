@@ -30,7 +30,7 @@ impl Entry for InductionScanned {
     const SEEN_BY: SeenBy = SeenBy::SubjectAndStewards;
 
     fn about(&self) -> Vec<About> {
-        about(self.induction_id, self.person_id)
+        about(self.scan_id, self.induction_id, self.person_id)
     }
 
     async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {
@@ -41,8 +41,9 @@ impl Entry for InductionScanned {
     }
 }
 
-fn about(induction: Uuid, person: Uuid) -> Vec<About> {
+fn about(scan: Uuid, induction: Uuid, person: Uuid) -> Vec<About> {
     vec![
+        About::new("scan", scan),
         About::new("induction", induction),
         About::new("person", person),
     ]
@@ -66,7 +67,7 @@ impl Entry for InductionScanRemoved {
     const SEEN_BY: SeenBy = SeenBy::SubjectAndStewards;
 
     fn about(&self) -> Vec<About> {
-        about(self.induction_id, self.person_id)
+        about(self.scan_id, self.induction_id, self.person_id)
     }
 
     async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {

@@ -1,8 +1,7 @@
 //! Adding the scan of a paper, taking it away to read, and erasing it.
 
 use axum::extract::{Path, State};
-use axum::http::header::{CONTENT_DISPOSITION, CONTENT_SECURITY_POLICY, CONTENT_TYPE};
-use axum::response::{IntoResponse, Response};
+use axum::response::Response;
 use uuid::Uuid;
 
 use super::views::{ScanForm, ScanPage};
@@ -26,7 +25,7 @@ use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_id, rea
 use crate::web::frame::Frame;
 use crate::web::messages::scans as words;
 use crate::web::shell::Place;
-use crate::web::upload::Upload;
+use crate::web::upload::{Upload, taken_away};
 
 const ADD: &str = "/rooms/{room}/inductions/records/{induction}/scan";
 const SCAN: &str = "/rooms/{room}/inductions/scans/{scan}";
@@ -155,18 +154,7 @@ async fn file(
     });
     let bytes = found.await?.ok_or(Error::NotFound)?;
     let name = format!("induction-{}.{}", scan.seq, scan.media.ending());
-    let headers = [
-        (CONTENT_TYPE, scan.media.as_str().to_owned()),
-        (
-            CONTENT_DISPOSITION,
-            format!("attachment; filename=\"{name}\""),
-        ),
-        (
-            CONTENT_SECURITY_POLICY,
-            "sandbox; default-src 'none'".to_owned(),
-        ),
-    ];
-    Ok((headers, bytes).into_response())
+    Ok(taken_away(&name, scan.media.as_str(), bytes))
 }
 
 async fn remove_asked(

@@ -1,3 +1,5 @@
+//! The pages of scans.
+
 use askama::Template;
 
 use crate::inductions::views::RecordShown;
