@@ -27,12 +27,13 @@ pub(super) async fn topic(stage: &Stage) -> Uuid {
     set.unwrap().id("topic").unwrap()
 }
 
-/// Somebody's induction on it, and one of each of the cast but the steward; all wait for
-/// their confirmation.
+/// Somebody's induction on it, and one of each of the cast but the steward, with a scan;
+/// all wait for their confirmation.
 pub(super) async fn inductions(stage: &Stage, topic: Uuid, person: &Person) -> Uuid {
     let cast = &stage.cast;
     for other in [&cast.member, &cast.trained, &cast.treasurer] {
-        induction(stage, topic, other.id).await;
+        let record = induction(stage, topic, other.id).await;
+        scan(stage, record).await;
     }
     induction(stage, topic, person.id).await
 }
