@@ -7,9 +7,10 @@ use scraper::{ElementRef, Html, Selector};
 
 use crate::harness::Answer;
 
-/// No script, style or picture but our own, and nobody's frame around us.
+/// Of a file that somebody brought.
 const SANDBOX: &str = "sandbox; default-src 'none'";
 
+/// No script, style or picture but our own, and nobody's frame around us.
 const CONTENT_RULES: &str = "default-src 'none'; style-src 'self'; script-src 'self'; \
     img-src 'self'; font-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; \
     form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
