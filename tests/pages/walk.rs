@@ -47,6 +47,11 @@ const UNLINKED: &[(&str, &str, &str)] = &[
         "offered where a discard may be undone",
     ),
     (
+        "/rooms/{room}/incidents/{incident}/erase",
+        "steward",
+        "offered on an incident that was opened",
+    ),
+    (
         "/rooms/{room}/workshops/{workshop}/change",
         "steward",
         "offered until it is opened",
