@@ -2,8 +2,8 @@
 
 use crate::logbook::Kind;
 use crate::{
-    air, arrivals, bench, checks, handover, inductions, lamps, members, mixes, outages, papers,
-    products, rooms, screens, sheets, topics,
+    air, arrivals, bench, checks, handover, incidents, inductions, lamps, members, mixes, outages,
+    papers, products, rooms, screens, sheets, topics, workshops,
 };
 
 /// The table of kinds.
@@ -56,6 +56,8 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<inductions::Inducted>(),
     Kind::of::<inductions::InductionConfirmed>(),
     Kind::of::<inductions::InductionWithdrawn>(),
+    Kind::of::<inductions::InductionScanned>(),
+    Kind::of::<inductions::InductionScanRemoved>(),
     Kind::of::<checks::RoomCheckSet>(),
     Kind::of::<checks::RoomChecked>(),
     Kind::of::<checks::RoomCheckTakenBack>(),
@@ -66,10 +68,23 @@ pub const KINDS: &[Kind] = &[
     Kind::of::<air::AiringBegan>(),
     Kind::of::<air::AiringEnded>(),
     Kind::of::<air::Aired>(),
+    Kind::of::<incidents::IncidentReported>(),
+    Kind::of::<incidents::IncidentLookedAt>(),
+    Kind::of::<incidents::IncidentFinished>(),
+    Kind::of::<incidents::IncidentErased>(),
     Kind::of::<arrivals::Arrived>(),
     Kind::of::<arrivals::LeavingExpected>(),
     Kind::of::<arrivals::Left>(),
     Kind::of::<arrivals::NotConfirmedLeft>(),
+    Kind::of::<workshops::WorkshopSet>(),
+    Kind::of::<workshops::WorkshopCalledOff>(),
+    Kind::of::<workshops::WorkshopOpened>(),
+    Kind::of::<workshops::WorkshopTakenOver>(),
+    Kind::of::<workshops::GuestsSignedIn>(),
+    Kind::of::<workshops::GuestsSignedOut>(),
+    Kind::of::<workshops::WorkshopEnded>(),
+    Kind::of::<workshops::WorkshopNotEnded>(),
+    Kind::of::<workshops::GuestNamesErased>(),
     Kind::of::<screens::ScreenPaired>(),
     Kind::of::<screens::ScreenRenamed>(),
     Kind::of::<screens::ScreenEnded>(),

@@ -39,6 +39,8 @@ pub mod error;
 pub mod handover;
 /// Who somebody is, and what that lets them do.
 pub mod identity;
+/// Incidents, and what people want to avoid.
+pub mod incidents;
 /// Who was told what, by whom, and until when that holds.
 pub mod inductions;
 /// Rules for values that both skins read.
@@ -88,3 +90,5 @@ pub mod topics;
 pub mod trays;
 /// What all pages share.
 pub mod web;
+/// Workshops, and the guests at them.
+pub mod workshops;

@@ -261,6 +261,14 @@ pub enum Problem {
     ExhaustUnmeasured(NeedsExhaust),
     /// It does not start while power or fan is off.
     FanStandsStill(NeedsExhaust),
+    /// A form that brings a file came without one.
+    NoFile,
+    /// A file larger than a scan may be.
+    FileTooLarge,
+    /// A file that is no scan of a paper.
+    NotAScan,
+    /// What was known of the incident was erased before.
+    AlreadyErased,
     /// The record says that no fan takes air out.
     NoFan,
     /// A figure that another rule does not take.
@@ -298,6 +306,42 @@ pub enum Problem {
         /// How many there are.
         places: usize,
     },
+    /// They lead guests who are there still.
+    GuestsAreIn {
+        /// How many.
+        guests: i64,
+    },
+    /// Topics that whoever is to lead a workshop was not inducted on.
+    LeaderLacks {
+        /// The titles of what is missing.
+        missing: Vec<String>,
+    },
+    /// Whoever leads the workshop is not in the room.
+    LeaderNotHere {
+        /// Who, by name.
+        leader: String,
+    },
+    /// More guests than there are places.
+    TooManyGuests {
+        /// How many there are.
+        places: usize,
+    },
+    /// The workshop was opened, called off, or has passed.
+    WorkshopNotPlanned,
+    /// The workshop is on another day.
+    WorkshopNotToday,
+    /// The workshop is not going on.
+    WorkshopNotOpen,
+    /// They do not lead such a workshop, or it was not going on then.
+    NotTheirWorkshop,
+    /// Something else stands here than what was read out.
+    CautionsChanged,
+    /// The end is not after the beginning.
+    EndsBeforeBeginning,
+    /// The end is not on the day of the beginning.
+    NotOnOneDay,
+    /// It would be over already.
+    HasPassed,
     /// That presence has ended.
     LeftAlready,
     /// Whoever comes in alone says until when.

@@ -151,6 +151,14 @@ rights! {
     SeeAir "see_air" Read [Member Trained Steward Treasurer] "See what is known of the room's air, and its measurements.";
     NoteAiring "note_airing" Bench [Member Trained Steward] "Say that a space is aired, and that this is over.";
     KeepAir "keep_air" Keep [Steward] "Set what is known of a space's air, record a measured flow, and let baths start without measured exhaust.";
+    SeeIncidents "see_incidents" Own [Member Trained Steward Treasurer] "See one's own incidents; a steward, that there are others.";
+    ReportIncident "report_incident" Own [Member Trained Steward Treasurer] "Report an incident of one's own; a steward, of anybody.";
+    OpenIncident "open_incident" Own [Steward] "Open somebody's incident, on record, and say that it is dealt with.";
+    EraseIncident "erase_incident" Own [Member Trained Steward Treasurer] "Erase what is known of one's own incident; a steward, when the person asks.";
+    KeepAvoidNotes "keep_avoid_notes" Own [Member Trained Steward Treasurer] "Keep private notes of what one wants to avoid.";
+    SeeWorkshops "see_workshops" Read [Member Trained Steward Treasurer] "See workshops, past and to come.";
+    PlanWorkshop "plan_workshop" Keep [Steward] "Plan a workshop, change it, and call it off.";
+    LeadWorkshop "lead_workshop" Bench [Member Trained Steward] "Open a workshop that one leads, sign its guests in and out, and end it; a steward, any. Take one over.";
     SeeMembers "see_members" Read [Steward] "See who is in the room and which invitations are open.";
     Invite "invite" Own [Steward] "Invite somebody, and revoke an invitation.";
     KeepMembers "keep_members" Keep [Steward] "Change a role, suspend and restore a membership, end its access.";

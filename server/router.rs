@@ -10,7 +10,7 @@ use axum::extract::{DefaultBodyLimit, Extension};
 use axum::handler::Handler;
 use axum::http::Method;
 use axum::middleware::{from_fn, from_fn_with_state};
-use axum::routing::{MethodFilter, on};
+use axum::routing::{MethodFilter, on, post};
 use tower_http::catch_panic::CatchPanicLayer;
 use tower_http::timeout::RequestBodyTimeoutLayer;
 
@@ -21,8 +21,8 @@ use crate::rights::{Right, Row};
 use crate::web::{assets, display, error_pages, guards, health, journal, offline};
 use crate::{
     air, api, arrivals, bench, bench_sheet, board, book, checks, emergency, handover, identity,
-    inductions, labels, lamps, members, mixes, notices, outages, papers, products, rooms, screens,
-    sheets, topics, trays,
+    incidents, inductions, labels, lamps, members, mixes, notices, outages, papers, products,
+    rooms, screens, sheets, topics, trays, workshops,
 };
 
 /// A body arrives without a longer pause than this, or is given up.
@@ -85,6 +85,23 @@ impl Pages {
             Some(T::ROW.name),
             handler,
         )
+    }
+
+    /// A form of a room that may bring a file of so many bytes.
+    #[must_use]
+    pub fn post_file<H, T>(mut self, path: &str, handler: H, most: usize) -> Self
+    where
+        H: Handler<T, App>,
+        T: ByRight + 'static,
+    {
+        self.listed.push(Listed {
+            method: Method::POST,
+            path: path.to_owned(),
+            right: Some(T::ROW.name),
+        });
+        let limit = DefaultBodyLimit::max(most + MOST_BYTES);
+        self.router = self.router.route(path, post(handler).layer(limit));
+        self
     }
 
     /// A page outside the rooms' rights: for everyone, or for whoever is logged in.
@@ -195,7 +212,9 @@ pub fn pages() -> Pages {
         .and(inductions::pages())
         .and(checks::pages())
         .and(air::pages())
+        .and(incidents::pages())
         .and(arrivals::pages())
+        .and(workshops::pages())
         .and(screens::pages())
         .and(handover::pages())
 }

@@ -146,6 +146,7 @@ fn a_note_whose_wear_is_not_its_own_arithmetic_is_named() {
         sheets: 6,
         is_estimated: false,
         corrects_seq: None,
+        workshop_id: None,
         wear: vec![Wear {
             mix_id: Uuid::nil(),
             tray_id: Uuid::nil(),

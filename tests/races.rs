@@ -58,6 +58,7 @@ impl Pair {
             is_toned: false,
             is_without_tray: false,
             happened_at_us: None,
+            workshop_id: None,
         }
     }
 

@@ -3,7 +3,7 @@
 use super::Route;
 use crate::{
     air, arrivals, bench, board, book, checks, handover, inductions, lamps, members, mixes,
-    outages, papers, products, rooms, screens, sheets, topics,
+    outages, papers, products, rooms, screens, sheets, topics, workshops,
 };
 
 /// Every route.
@@ -27,6 +27,7 @@ pub fn all() -> Vec<Route> {
         checks::api(),
         air::api(),
         arrivals::api(),
+        workshops::api(),
         screens::api(),
         handover::api(),
         book::api(),

@@ -19,6 +19,7 @@ use crate::members;
 use crate::problem::Problem;
 use crate::rights::{Arrive, ClosePresence, Supervise};
 use crate::rooms;
+use crate::workshops;
 
 /// Somebody to let in under one's eyes.
 #[derive(Clone, Copy, Debug, Serialize)]
@@ -115,10 +116,11 @@ async fn write_arrival(
         inductions::check(book.tx(), person_id, &local_date).await?;
     }
     let places = usize::try_from(settings.people_limit).unwrap_or(0);
-    let present = store::present(book.tx(), now).await?.len();
-    if present >= places {
+    if store::people_in(book.tx(), now).await? >= places {
         return Err(Error::Refused(Problem::RoomFull { places }));
     }
+    // A guest is no company: nobody inducted them.
+    let is_alone = store::present(book.tx(), now).await?.is_empty();
     let over_at = over_at(&settings, now)?;
     let arrived = Arrived {
         presence_id: book.new_id(),
@@ -126,7 +128,7 @@ async fn write_arrival(
         local_date,
         over_at_us: micros(over_at),
         supervisor_id,
-        expected: expected(until_us, present == 0, (now, over_at), &zone)?,
+        expected: expected(until_us, is_alone, (now, over_at), &zone)?,
     };
     book.append(&arrived).await?;
     Ok(())
@@ -164,7 +166,7 @@ async fn write_stay(book: &mut Book<'_>, new: NewStay) -> Result<()> {
 /// Somebody leaves: the presence named, or the one that they have.
 ///
 /// # Errors
-/// Somebody else's; who is not there, or left before.
+/// Somebody else's; who is not there, or left before; who leads guests that are there.
 pub async fn leave(
     app: &App,
     permit: &Permit<Arrive>,
@@ -179,7 +181,8 @@ pub async fn leave(
 }
 
 async fn write_leaving(book: &mut Book<'_>, named: Option<Uuid>) -> Result<()> {
-    let presence = own(book, named).await?;
+    let (now, presence) = (book.now(), own(book, named).await?);
+    workshops::check_leaving(book.tx(), presence.person_id, now).await?;
     let left = Left {
         presence_id: presence.id,
         person_id: presence.person_id,
@@ -206,12 +209,13 @@ async fn own(book: &mut Book<'_>, named: Option<Uuid>) -> Result<Presence> {
 /// Ends somebody's presence for them: it reads as not confirmed.
 ///
 /// # Errors
-/// None of that id; one that ended before.
+/// None of that id; one that ended before; somebody who leads guests that are there.
 pub async fn close(app: &App, permit: &Permit<ClosePresence>, key: Key, id: Uuid) -> Result<Done> {
     permit
         .write(app, key, &id, move |book| {
             Box::pin(async move {
-                let presence = open(book, id).await?;
+                let (now, presence) = (book.now(), open(book, id).await?);
+                workshops::check_leaving(book.tx(), presence.person_id, now).await?;
                 write_close(book, &presence, false).await
             })
         })

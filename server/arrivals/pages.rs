@@ -4,29 +4,30 @@ use std::collections::BTreeMap;
 
 use axum::extract::{Path, State};
 use axum::response::Response;
-use time::{Duration, OffsetDateTime};
+use time::OffsetDateTime;
 use uuid::Uuid;
 
 use super::actions::{self, NewStay};
 use super::alone::contacts;
 use super::store::{self, Presence};
-use super::supervised_pages;
 use super::until::{asks, asks_of_who_comes, until_typed};
 use super::views::{
-    ArriveForm, ArrivePage, AsksUntil, LackShown, LeavePage, NotConfirmed, NotYet, OpenTray,
-    PersonHere, RollPage, StayShown, UntilForm, WhoIsHere,
+    ArriveForm, ArrivePage, AsksUntil, GuestsHere, LackShown, LeavePage, NotYet, OpenTray,
+    PersonHere, StayShown, UntilForm, WhoIsHere,
 };
+use super::{roll_pages, supervised_pages};
 use crate::app::App;
 use crate::bench::{self, Line, Tray};
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
+use crate::incidents;
 use crate::inductions::{self, Lack, Standing};
 use crate::logbook::{Done, Key};
 use crate::mixes::{self, Mix, Storage};
 use crate::problem::{Problem, Problems};
 use crate::products::{self, Concern, Product};
-use crate::rights::{Arrive, ClosePresence, Induct, LookAtBoard, NoteSheets, Right, Supervise};
+use crate::rights::{Arrive, ClosePresence, Induct, NoteSheets, Right};
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
 use crate::web::dates::{Moment, Zone};
@@ -34,11 +35,11 @@ use crate::web::desk::{KeyForm, ask, lying_at};
 use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_key, to_mend};
 use crate::web::frame::Frame;
 use crate::web::messages::inductions::standing;
-use crate::web::messages::{arrivals as words, drawing, ingredients, verdicts};
+use crate::web::messages::{
+    arrivals as words, drawing, ingredients, verdicts, workshops as workshops_said,
+};
 use crate::web::shell::{Place, Shell};
-
-/// The roll shows for so long who did not say that they left.
-const REMEMBERED: Duration = Duration::days(1);
+use crate::workshops::{self, Group};
 
 /// The routes of these pages.
 #[must_use]
@@ -49,7 +50,7 @@ pub fn pages() -> Pages {
         .post("/rooms/{room}/present/until", until_send)
         .get("/rooms/{room}/leave", leave_form)
         .post("/rooms/{room}/leave", leave_send)
-        .get("/rooms/{room}/present", roll)
+        .and(roll_pages::pages())
         .and(supervised_pages::pages())
         .get("/rooms/{room}/presences/{presence}/close", close_asked)
         .post("/rooms/{room}/presences/{presence}/close", close_send)
@@ -62,8 +63,10 @@ type Baths = Vec<(Line, Tray, Mix)>;
 struct Ground {
     settings: Settings,
     present: Vec<Presence>,
+    guests: Vec<Group>,
     mine: Option<Presence>,
     baths: Baths,
+    avoid: Vec<String>,
     cautions: Vec<String>,
     lacks: Vec<Lack>,
     stewards: Vec<String>,
@@ -79,9 +82,10 @@ impl Ground {
                 Box::pin(async move {
                     let settings = rooms::settings(tx).await?;
                     let today = settings.time_zone()?.date_value(now);
+                    let baths = baths(tx).await?;
+                    let standing: Vec<&Mix> = baths.iter().map(|(_, _, mix)| mix).collect();
                     let mut told = contacts(tx).await?;
                     told.retain(|contact| contact.person != person);
-                    let baths = baths(tx).await?;
                     Ok(Self {
                         settings,
                         cautions: cautions(tx, &baths).await?,
@@ -89,7 +93,9 @@ impl Ground {
                         lacks: inductions::lacks(tx, person, &today).await?,
                         stewards: inductions::stewards(tx).await?,
                         present: store::present(tx, now).await?,
+                        guests: workshops::here(tx, now).await?,
                         mine: store::open_of(tx, person).await?,
+                        avoid: incidents::warnings(tx, &standing).await?,
                         baths,
                         now,
                     })
@@ -110,6 +116,19 @@ impl Ground {
         Some((zone.clock(mine.arrived_at), zone.clock(mine.over_at)))
     }
 
+    fn here(&self, zone: &Zone) -> WhoIsHere {
+        let people = (&self.present[..], &self.guests[..]);
+        WhoIsHere::of(people, &self.settings, zone, self.now)
+    }
+
+    /// The workshop that this person leads and whose guests are there, and what is said of
+    /// them.
+    fn leads(&self, person: Uuid) -> Option<(String, String)> {
+        let group = self.guests.iter().find(|group| group.leader_id == person)?;
+        let said = workshops_said::still_here(group.count);
+        Some((group.workshop_id.to_string(), said))
+    }
+
     /// Asks a reader who comes into an empty room until when they stay.
     fn asks(&self, form: &UntilForm) -> Result<Option<AsksUntil>> {
         let asks = || asks_of_who_comes(form.clone(), &self.settings, self.now);
@@ -122,6 +141,7 @@ impl Ground {
         let is_alone = self.present.len() == 1;
         (is_alone || mine.expected_at.is_some()).then(|| StayShown {
             is_alone,
+            has_guests: !self.guests.is_empty(),
             expected: mine.expected_at.map(|at| zone.clock(at)),
             is_overdue: mine.is_overdue(self.now),
             asks: asks(form.clone(), (self.now, mine.over_at), zone),
@@ -207,8 +227,13 @@ fn shared(products: &[Product]) -> Vec<String> {
 impl WhoIsHere {
     /// Who is there, in words whose times hold on any day.
     #[must_use]
-    pub fn of(present: &[Presence], settings: &Settings, zone: &Zone, now: OffsetDateTime) -> Self {
-        let is_alone = present.len() == 1;
+    pub fn of(
+        (present, guests): (&[Presence], &[Group]),
+        settings: &Settings,
+        zone: &Zone,
+        now: OffsetDateTime,
+    ) -> Self {
+        let is_alone = present.len() == 1 && guests.is_empty();
         let person = |presence: &Presence| PersonHere {
             id: presence.id.to_string(),
             name: presence.name.clone(),
@@ -218,8 +243,16 @@ impl WhoIsHere {
         };
         Self {
             people: present.iter().map(person).collect(),
+            guests: guests.iter().map(guests_here).collect(),
             places: usize::try_from(settings.people_limit).unwrap_or(0),
         }
+    }
+}
+
+fn guests_here(group: &Group) -> GuestsHere {
+    GuestsHere {
+        count: usize::try_from(group.count).unwrap_or(0),
+        said: workshops_said::guests_of(group.count, &group.leader),
     }
 }
 
@@ -233,7 +266,7 @@ pub(super) fn shell<R: Right>(permit: &Permit<R>, frame: &Frame, path: &str) -> 
     lying_at(frame.shell_in(permit, Some(Place::Present)), path)
 }
 
-fn may<R: Right, S: Right>(permit: &Permit<R>) -> bool {
+pub(super) fn may<R: Right, S: Right>(permit: &Permit<R>) -> bool {
     S::ROW.roles.contains(&permit.role())
 }
 
@@ -264,10 +297,11 @@ async fn arrive_page(
         stay: ground.stay(&form.stay, &zone),
         key: form.key,
         problems: in_words(problems, ground.settings.numbers()),
-        here: WhoIsHere::of(&ground.present, &ground.settings, &zone, ground.now),
+        here: ground.here(&zone),
         since: ground.since(&zone),
         told: ground.told,
         not_yet: not_yet(permit, ground.lacks, ground.stewards),
+        avoid: ground.avoid,
         cautions: ground.cautions,
         may_note: may::<_, NoteSheets>(permit),
     })
@@ -372,6 +406,7 @@ async fn leave_page(
         is_here: ground.mine.is_some(),
         are_others: ground.present.iter().any(is_other),
         answers_for: supervised.map(|presence| presence.name.clone()).collect(),
+        leads: ground.leads(own),
         open: open_of(&ground.baths, &ground.settings),
         may_note: may::<_, NoteSheets>(permit),
     })
@@ -390,44 +425,6 @@ async fn leave_send(
             mend(&leave_page(&app, &permit, &frame, form.key, &problems).await?)
         }
     }
-}
-
-async fn roll(
-    State(app): State<App>,
-    permit: Permit<LookAtBoard>,
-    frame: Frame,
-) -> Result<Response> {
-    page(&roll_page(&app, &permit, &frame).await?)
-}
-
-async fn roll_page(app: &App, permit: &Permit<LookAtBoard>, frame: &Frame) -> Result<RollPage> {
-    let now = app.clock().now();
-    let (settings, present, gone) = app
-        .database()
-        .reading(permit.scope(), move |tx| {
-            Box::pin(async move {
-                let settings = rooms::settings(tx).await?;
-                let present = store::present(tx, now).await?;
-                let gone = store::not_confirmed(tx, now - REMEMBERED, now).await?;
-                Ok((settings, present, gone))
-            })
-        })
-        .await?;
-    let zone = settings.time_zone()?;
-    let not_confirmed = |presence: &Presence| NotConfirmed {
-        name: presence.name.clone(),
-        from: zone.words(presence.arrived_at, now),
-        until: zone.words(presence.ended_at.unwrap_or(presence.over_at), now),
-    };
-    Ok(RollPage {
-        shell: shell(permit, frame, "/present"),
-        as_of: zone.on_paper(now),
-        here: WhoIsHere::of(&present, &settings, &zone, now),
-        not_confirmed: gone.iter().map(not_confirmed).collect(),
-        may_arrive: may::<_, Arrive>(permit),
-        may_close: may::<_, ClosePresence>(permit),
-        may_supervise: may::<_, Supervise>(permit),
-    })
 }
 
 async fn close_asked(

@@ -6,8 +6,9 @@ use uuid::Uuid;
 use super::Arrived;
 use crate::clock::moment;
 use crate::database::RoomTx;
-use crate::error::Result;
+use crate::error::{Error, Result};
 use crate::logbook::Placed;
+use crate::workshops;
 
 /// So many a list holds; no room is set to more people.
 const MOST: i64 = 1_000;
@@ -77,6 +78,20 @@ pub async fn present(tx: &mut RoomTx, now: OffsetDateTime) -> Result<Vec<Presenc
     .fetch_all(tx.db())
     .await?;
     Ok(found)
+}
+
+/// How many people are there now: those present, and guests.
+///
+/// # Errors
+/// The database's.
+pub async fn people_in(tx: &mut RoomTx, now: OffsetDateTime) -> Result<usize> {
+    let guests: i64 = workshops::here(tx, now)
+        .await?
+        .iter()
+        .map(|group| group.count)
+        .sum();
+    let guests = usize::try_from(guests).map_err(Error::fault)?;
+    Ok(present(tx, now).await?.len() + guests)
 }
 
 /// Those whose presence is over since then without a word from them, the last

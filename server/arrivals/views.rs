@@ -12,16 +12,54 @@ use crate::web::shell::Shell;
 pub struct WhoIsHere {
     /// The people, the longest first.
     pub people: Vec<PersonHere>,
+    /// Guests, workshop by workshop.
+    pub guests: Vec<GuestsHere>,
     /// The room's places.
     pub places: usize,
 }
 
 impl WhoIsHere {
+    /// How many places are taken.
+    #[must_use]
+    pub fn taken(&self) -> usize {
+        let guests: usize = self.guests.iter().map(|group| group.count).sum();
+        self.people.len() + guests
+    }
+
     /// Are all places taken?
     #[must_use]
     pub fn is_full(&self) -> bool {
-        self.people.len() >= self.places
+        self.taken() >= self.places
     }
+}
+
+/// Guests of a workshop who are there.
+#[derive(Debug, Clone)]
+pub struct GuestsHere {
+    /// How many.
+    pub count: usize,
+    /// How many, and whose.
+    pub said: String,
+}
+
+/// A guest on the roll.
+#[derive(Debug, Clone)]
+pub struct GuestOnRoll {
+    /// The name.
+    pub name: String,
+    /// Since when.
+    pub since: Moment,
+}
+
+/// Guests of a workshop on the roll.
+#[derive(Debug, Clone)]
+pub struct GroupOnRoll {
+    /// The workshop's id, for its page.
+    pub workshop: String,
+    /// How many, and whose.
+    pub said: String,
+    /// Each of them, for whoever may read the names.
+    pub guests: Vec<GuestOnRoll>,
 }
 
 /// Somebody who is there.
@@ -64,8 +102,10 @@ pub struct AsksUntil {
 /// stay.
 #[derive(Debug, Clone)]
 pub struct StayShown {
-    /// Is nobody else there?
+    /// Is no other member there?
     pub is_alone: bool,
+    /// Are guests there? They are no company.
+    pub has_guests: bool,
     /// Until when they stay.
     pub expected: Option<Moment>,
     /// Has that passed?
@@ -136,6 +176,8 @@ pub struct ArrivePage {
     pub since: Option<(Moment, Moment)>,
     /// What keeps the reader out, where something does.
     pub not_yet: Option<NotYet>,
+    /// What stands in the trays that the reader wants to avoid; nobody else is told.
+    pub avoid: Vec<String>,
     /// Asks until when the reader stays, where nobody else is there.
     pub asks: Option<AsksUntil>,
     /// What a reader who is there is asked.
@@ -164,6 +206,8 @@ pub struct LeavePage {
     pub are_others: bool,
     /// For whom the reader answers, by name.
     pub answers_for: Vec<String>,
+    /// The workshop that the reader leads and whose guests are there, and how many.
+    pub leads: Option<(String, String)>,
     /// Trays that stand open.
     pub open: Vec<OpenTray>,
     /// May this reader note sheets, and cover trays?
@@ -191,6 +235,8 @@ pub struct RollPage {
     pub as_of: Moment,
     /// Who is there.
     pub here: WhoIsHere,
+    /// Guests who are there.
+    pub groups: Vec<GroupOnRoll>,
     /// Who was there in the last day and did not say that they left.
     pub not_confirmed: Vec<NotConfirmed>,
     /// May this reader say that they are there?

@@ -18,6 +18,7 @@ use crate::rights::LookAtBoard;
 use crate::rooms::{self, Settings};
 use crate::web::dates::Zone;
 use crate::web::messages::verdicts;
+use crate::workshops::{self, Group};
 
 const BOARD: &str = "/rooms/{room}/board";
 
@@ -41,12 +42,35 @@ pub struct BoardOut {
     pub off: Vec<OutageOut>,
     /// Who is there, the longest first.
     pub present: Vec<PresenceOut>,
+    /// Guests who are there, by workshop.
+    pub guests: Vec<GuestsOnBoardOut>,
     /// How many may be there.
     pub people_limit: i32,
     /// The lines in use, in their order.
     pub lines: Vec<LineOnBoardOut>,
     /// The bottles that hold something, by name.
     pub bottles: Vec<BottleOnBoardOut>,
+}
+
+/// Guests of a workshop who are there.
+#[derive(Debug, Serialize, ToSchema)]
+pub struct GuestsOnBoardOut {
+    /// Which workshop.
+    pub workshop_id: Uuid,
+    /// Who leads it, by name.
+    pub leader: String,
+    /// How many.
+    pub guests: i64,
+}
+
+impl From<Group> for GuestsOnBoardOut {
+    fn from(group: Group) -> Self {
+        Self {
+            workshop_id: group.workshop_id,
+            leader: group.leader,
+            guests: group.count,
+        }
+    }
 }
 
 /// A bottle that holds something.
@@ -109,7 +133,7 @@ pub struct ChangeOut {
 
 async fn read(by: By<LookAtBoard>) -> Result<BoardOut> {
     let now = by.app.clock().now();
-    let (settings, bench, off, present) = by
+    let (settings, bench, off, (present, guests)) = by
         .app
         .database()
         .reading(by.permit.scope(), move |tx| {
@@ -117,7 +141,11 @@ async fn read(by: By<LookAtBoard>) -> Result<BoardOut> {
                 let settings = rooms::settings(tx).await?;
                 let bench = bench_now(tx, now, &settings).await?;
                 let off = outages::open(tx).await?;
-                Ok((settings, bench, off, arrivals::present(tx, now).await?))
+                let people = (
+                    arrivals::present(tx, now).await?,
+                    workshops::here(tx, now).await?,
+                );
+                Ok((settings, bench, off, people))
             })
         })
         .await?;
@@ -133,6 +161,7 @@ async fn read(by: By<LookAtBoard>) -> Result<BoardOut> {
             .into_iter()
             .map(PresenceOut::of)
             .collect::<Result<_>>()?,
+        guests: guests.into_iter().map(GuestsOnBoardOut::from).collect(),
         people_limit: settings.people_limit,
         lines: lines.collect::<Result<_>>()?,
         bottles: bottles.collect::<Result<_>>()?,

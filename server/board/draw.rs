@@ -33,6 +33,7 @@ use crate::web::drawing::VerdictWord;
 use crate::web::frame::{BUILD, Frame};
 use crate::web::messages::verdicts;
 use crate::web::shell::{Display, Place, RoomName, Shell};
+use crate::workshops::{self, Group};
 
 /// Which board: everything its page depends on but the room's book and the time.
 #[derive(Clone, Debug, Eq, Hash, PartialEq)]
@@ -97,6 +98,9 @@ pub struct Ground {
     pub off: Vec<Outage>,
     /// Who is in the room.
     pub present: Vec<Presence>,
+    /// Guests who are there, by workshop.
+    pub guests: Vec<Group>,
+    workshops: Due,
     lamps: Due,
     checks: Due,
     air: Vec<String>,
@@ -118,7 +122,9 @@ impl Ground {
                     let bench = bench_now(tx, now, &settings).await?;
                     let off = outages::open(tx).await?;
                     let present = arrivals::present(tx, now).await?;
+                    let guests = workshops::here(tx, now).await?;
                     let zone = settings.time_zone()?;
+                    let workshops = workshops::due(tx, &zone, now).await?;
                     let lamps = lamps::due(tx, &zone, now).await?;
                     let checks = checks::due(tx, &zone, now).await?;
                     let air = air::due(tx, &settings, now).await?;
@@ -129,6 +135,8 @@ impl Ground {
                         bench,
                         off,
                         present,
+                        guests,
+                        workshops,
                         lamps,
                         checks,
                         air,
@@ -187,16 +195,23 @@ impl Ground {
             bottles: bottles
                 .map(|each| bottle_on_board(each, settings, zone, now))
                 .collect(),
-            here: WhoIsHere::of(&self.present, settings, zone, now),
+            here: self.here(zone),
             may_note: may(rights::NoteSheets::ROW),
             may_mix: may(rights::Mix::ROW),
             may_set_up: may(rights::KeepBench::ROW),
         }
     }
 
+    /// Who is in the room.
+    #[must_use]
+    pub fn here(&self, zone: &Zone) -> WhoIsHere {
+        let people = (&self.present[..], &self.guests[..]);
+        WhoIsHere::of(people, &self.settings, zone, self.now)
+    }
+
     /// The next moment at which a verdict changes, a rule has moved by a twentieth of
-    /// a life, somebody is taken for gone or overdue, or a fog test or a room check is
-    /// overdue.
+    /// a life, somebody is taken for gone or overdue, a fog test or a room check is
+    /// overdue, or a workshop is over or of the day that begins.
     #[must_use]
     pub fn good_until(&self) -> OffsetDateTime {
         let now = self.now;
@@ -218,13 +233,16 @@ impl Ground {
             [Some(presence.over_at), expected]
         });
         let of_bench = of_trays.chain(of_bottles);
-        let of_dues = [self.lamps.changes_at, self.checks.changes_at];
-        let moments = of_bench.chain(of_people).chain(of_dues);
+        let of_guests = self.guests.iter().map(|group| Some(group.over_at));
+        let dues = [&self.lamps, &self.checks, &self.workshops];
+        let of_dues = dues.map(|due| due.changes_at);
+        let moments = of_bench.chain(of_people).chain(of_guests).chain(of_dues);
         let a_day = now + Duration::days(1);
         moments.flatten().fold(a_day, OffsetDateTime::min)
     }
 
     /// What everyone in the room should know: which trays not to print through, which
+    /// workshops take the bench today, which
     /// checks failed or are overdue, where baths stand without the exhaust they want, and
     /// which lamps to keep paper from.
     #[must_use]
@@ -239,6 +257,7 @@ impl Ground {
                 let says = || verdicts::do_not_use(&line.line.name, &trays);
                 (!trays.is_empty()).then(says)
             })
+            .chain(self.workshops.sentences.iter().cloned())
             .chain(self.checks.sentences.iter().cloned())
             .chain(self.air.iter().cloned())
             .chain(self.lamps.sentences.iter().cloned())

@@ -27,12 +27,15 @@ pub(super) const NOUNS: &[&str] = &[
     "fog_test",
     "topic",
     "induction",
+    "scan",
     "room_check",
     "room_check_result",
     "flow_measurement",
     "airing",
+    "incident",
     "handover",
     "presence",
+    "workshop",
     "screen",
 ];
 

@@ -5,19 +5,19 @@
 //! of its own: an entry never changes, so the pages fit together, and a slow
 //! reader holds no connection.
 
+use std::collections::BTreeSet;
+
 use axum::body::Bytes;
 use futures_util::stream::{self, Stream};
-use uuid::Uuid;
 
 use super::checkpoints;
 use super::filter::{Filter, Reader};
 use super::reading::{Page, read_page};
-use super::store::Line;
+use super::store::{self, Line};
 use crate::app::App;
 use crate::database::Scope;
 use crate::error::{Error, Result};
 use crate::identity::Permit;
-use crate::logbook::checkpoint::Checkpoint;
 use crate::logbook::reading;
 use crate::rights::{ReadBook, SealBook};
 use crate::web::dates::machine;
@@ -144,7 +144,8 @@ fn fault(cause: impl std::error::Error + Send + Sync + 'static) -> Error {
     Error::Internal(cause.into())
 }
 
-/// The whole book with its checkpoints as JSON lines.
+/// The whole book with its checkpoints as JSON lines; of what is not shown to the
+/// holder, its place in the chain.
 ///
 /// # Errors
 /// A key or a folder that cannot be used.
@@ -152,57 +153,61 @@ pub async fn whole(
     app: &App,
     permit: &Permit<SealBook>,
 ) -> Result<impl Stream<Item = Result<Bytes>> + Send + 'static> {
-    whole_of(app, permit.room()).await
+    let reader = Reader::new(permit.person().id, permit.role());
+    whole_for(app, permit.scope(), reader).await
 }
 
-/// The whole book of a room.
+/// The whole book, for a reader.
 ///
 /// # Errors
 /// As [`whole`].
-pub async fn whole_of(
+pub async fn whole_for(
     app: &App,
-    room: Uuid,
+    scope: Scope,
+    reader: Reader,
 ) -> Result<impl Stream<Item = Result<Bytes>> + Send + 'static> {
     // Read first: every entry they seal is then in what is read after.
-    let shelf = checkpoints::shelf(app, room).await?;
+    let shelf = checkpoints::shelf(app, scope.room).await?;
     let app = app.clone();
     let start = Some((Progress::Start, shelf.checkpoints));
     Ok(stream::try_unfold(start, move |state| {
-        let app = app.clone();
+        let (app, reader) = (app.clone(), reader.clone());
         async move {
             let Some((progress, checkpoints)) = state else {
                 return Ok(None);
             };
-            let (bytes, next) = whole_page(&app, room, progress.number(), &checkpoints).await?;
+            let (mut bytes, next) = whole_page(&app, scope, reader, progress.number()).await?;
+            if next.is_none() {
+                reading::write_checkpoints(&mut bytes, &checkpoints)?;
+            }
             let next = next.map(|last| (Progress::At(last), checkpoints));
-            Ok(Some((bytes, next)))
+            Ok(Some((Bytes::from(bytes), next)))
         }
     }))
 }
 
-/// The next part, and the number of its last entry; at the end the checkpoints.
+/// The next entries, and the number of the last of them; nothing behind the end.
 async fn whole_page(
     app: &App,
-    room: Uuid,
+    scope: Scope,
+    reader: Reader,
     after: Option<i64>,
-    checkpoints: &[Checkpoint],
-) -> Result<(Bytes, Option<i64>)> {
-    let scope = Scope { room, person: None };
-    let (mut bytes, last) = app
-        .database()
+) -> Result<(Vec<u8>, Option<i64>)> {
+    app.database()
         .reading(scope, move |tx| {
             Box::pin(async move {
                 let mut bytes = Vec::new();
                 if after.is_none() {
                     reading::write_header(tx, &mut bytes).await?;
                 }
-                let written = reading::write_page(tx, &mut bytes, after.unwrap_or(0)).await?;
+                let after = after.unwrap_or(0);
+                let lines = store::after(tx, &reader, after, reading::PAGE).await?;
+                let shown = lines.iter().filter(|line| line.shown.is_some());
+                let shown: BTreeSet<i64> = shown.map(|line| line.seq).collect();
+                let is_shown = |seq: i64| shown.contains(&seq);
+                let written = reading::write_page(tx, &mut bytes, after, &is_shown).await?;
                 Ok((bytes, written.map(|(last, _)| last)))
             })
         })
-        .await?;
-    if last.is_none() {
-        reading::write_checkpoints(&mut bytes, checkpoints)?;
-    }
-    Ok((Bytes::from(bytes), last))
+        .await
 }

@@ -258,6 +258,8 @@ pub(super) async fn names(tx: &mut RoomTx, ids: &[Uuid]) -> Result<Vec<(Uuid, St
             union all
             select id, name from space where room_id = $1 and id = any($2)
             union all
+            select id, title from workshop where room_id = $1 and id = any($2)
+            union all
             select id, name from bottle where room_id = $1 and id = any($2)
             union all
             select id, name from lamp where room_id = $1 and id = any($2)

@@ -17,6 +17,7 @@ pub(super) fn starting() -> Settings {
     Settings {
         hours: calendar::hours(),
         people_limit: i32::try_from(PEOPLE).unwrap_or(i32::MAX),
+        guest_days: 10,
         emergency: Emergency {
             number: "Demo: write your own emergency number here".to_owned(),
             poison_centre: "Demo: write your poison centre here".to_owned(),

@@ -6,7 +6,9 @@ use super::calendar::{Calendar, Day, SATURDAY};
 use super::joining::{Change, changes};
 use super::people::{DAGNY, MIREA, OTTILIE, TOMAS, Who};
 use super::stage::Stage;
-use super::{Cellar, affairs, inductions, mishaps, papers, products, slips, trials};
+use super::{
+    Cellar, affairs, incidents, inductions, mishaps, papers, products, slips, trials, workshops,
+};
 use crate::error::Result;
 
 /// Something that happens on some day.
@@ -66,6 +68,8 @@ pub(super) enum Happening {
     Toning,
     /// Developer is bottled and forgotten.
     Forgotten,
+    /// Something is spilt, and something splashes.
+    Incidents,
     /// An induction is written down wrongly, withdrawn and recorded again.
     MistakenInduction,
     /// An induction is renewed.
@@ -74,12 +78,16 @@ pub(super) enum Happening {
     RewordedTopic,
     /// A developer comes in that not everybody was told of.
     NewDeveloper,
+    /// Guests look in.
+    Workshop,
+    /// The names of guests are erased.
+    NamesErased,
 }
 
 use Happening as H;
 
 /// When, in thousandths of the time.
-const SCHEDULE: [(i64, Happening); 40] = [
+const SCHEDULE: [(i64, Happening); 43] = [
     (20, H::Settings),
     (40, H::LateNote),
     (60, H::OwnSlip),
@@ -90,6 +98,7 @@ const SCHEDULE: [(i64, Happening); 40] = [
     (170, H::Contaminated),
     (190, H::OtherStopTried),
     (210, H::Member(Change::NadjaMixes)),
+    (220, H::Workshop),
     (230, H::Member(Change::RevokedInvitation)),
     (250, H::PowerOff),
     (280, H::WrongDiscard),
@@ -114,6 +123,8 @@ const SCHEDULE: [(i64, Happening); 40] = [
     (700, H::Member(Change::BennoLeaves)),
     (720, H::Recalled),
     (750, H::Correction),
+    (760, H::NamesErased),
+    (770, H::Incidents),
     (780, H::PouredTogether),
     (800, H::Contaminated),
     (850, H::Member(Change::JasperRests)),
@@ -157,7 +168,8 @@ impl Happening {
             Self::NoteTakenBack => &[OTTILIE, MIREA],
             Self::Contaminated | Self::FanOff => &[DAGNY],
             Self::MistakenFlag => &[DAGNY, OTTILIE],
-            Self::Toning => &[DAGNY, OTTILIE],
+            Self::Workshop => &[OTTILIE, MIREA],
+            Self::Toning | Self::Incidents => &[DAGNY, OTTILIE],
             Self::PowerOn | Self::MixedWrongly => &[MIREA],
             Self::PrintsInDoubt
             | Self::Bleach
@@ -216,6 +228,9 @@ pub(super) async fn happens(
         H::RenewedInduction => inductions::renewed(stage).await,
         H::RewordedTopic => inductions::reworded(stage).await,
         H::NewDeveloper => inductions::new_developer(stage).await,
+        H::Workshop => workshops::held(stage, cellar).await,
+        H::NamesErased => workshops::tidied(stage).await,
         H::Forgotten => trials::forgotten(stage, cellar, keeper).await,
+        H::Incidents => incidents::earlier(stage).await,
     }
 }

@@ -12,6 +12,7 @@ use crate::error::{Error, Result};
 use crate::identity::Permit;
 use crate::inductions::actions::{NewInduction, Withdrawal, induct, withdraw};
 use crate::inductions::confirming::confirm_own;
+use crate::inductions::scans::{self, NewScan};
 use crate::logbook::Done;
 use crate::products::Kind;
 use crate::products::actions::{NewProduct, set_product};
@@ -28,6 +29,9 @@ const NEWCOMER: Who = Who(43);
 /// So many days after the first one, papers of those who were there before end: soon
 /// after six months.
 const PAPERS_GOOD_DAYS: i32 = 195;
+
+/// The paper that those who were there before signed.
+const PAPER: &[u8] = include_bytes!("paper.pdf");
 
 /// The steward copies the starter set in, and declares that she knows it: nobody else
 /// could induct her.
@@ -64,8 +68,20 @@ pub(super) async fn welcomes(stage: &mut Stage, who: Who, is_first_day: bool) ->
         new.given_on = Some(paper_day(stage).await?);
         new.remark = "Signed sheet in the grey binder".to_owned();
     }
-    records(stage, who, new).await?;
+    let record = records(stage, who, new).await?;
+    if is_first_day {
+        scans_paper(stage, record).await?;
+    }
     Ok(())
+}
+
+async fn scans_paper(stage: &mut Stage, induction_id: Uuid) -> Result<Uuid> {
+    let scan = NewScan {
+        induction_id,
+        also: Vec::new(),
+        file: PAPER.to_vec(),
+    };
+    stage.act(OTTILIE, scans::add, scan).await?.id("scan")
 }
 
 /// The day that the papers of those who were there before carry.
@@ -97,10 +113,13 @@ async fn confirms(stage: &mut Stage, who: Who) -> Result<Done> {
     stage.act(who, confirms, ()).await
 }
 
-/// A record of somebody else's evening is withdrawn, and the right one made.
+/// A record of somebody else's evening is withdrawn and its scan erased, and the right
+/// one made.
 pub(super) async fn mistaken(stage: &mut Stage) -> Result<()> {
     let new = told(stage, &[MIREA]).await?;
     let mistaken = records(stage, MIREA, new.clone()).await?;
+    let scan = scans_paper(stage, mistaken).await?;
+    stage.act(OTTILIE, scans::remove, scan).await?;
     let wanted = Withdrawal {
         induction_id: mistaken,
         reason: "Written down for the wrong evening".to_owned(),

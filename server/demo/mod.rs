@@ -14,6 +14,7 @@ mod checks;
 mod draw;
 mod evening;
 mod happenings;
+mod incidents;
 mod inductions;
 mod joining;
 mod keeping;
@@ -32,6 +33,7 @@ mod testing;
 mod tonight;
 mod trials;
 mod waste;
+mod workshops;
 
 use self::bench::{Bench, Row};
 use self::calendar::{Calendar, Day};

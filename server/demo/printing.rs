@@ -40,6 +40,7 @@ impl Prints {
             is_toned: self.is_toned,
             is_without_tray: false,
             happened_at_us: at.map(micros),
+            workshop_id: None,
         })
     }
 }

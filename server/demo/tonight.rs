@@ -13,7 +13,7 @@ use super::presence::Inside;
 use super::printing::{Prints, films, notes, washes};
 use super::stage::Stage;
 use super::trials::mixes;
-use super::{Cellar, affairs, air, mishaps, missing, slips, testing};
+use super::{Cellar, affairs, air, incidents, mishaps, missing, slips, testing, workshops};
 use crate::bench::Step;
 use crate::error::Result;
 use crate::members::actions::invite;
@@ -59,6 +59,8 @@ enum Thing {
     Extends,
     Airs(Option<i64>),
     AirsNoMore,
+    IsHurt,
+    PlansWorkshop,
 }
 
 /// Acts it out; `end` is now.
@@ -103,7 +105,9 @@ pub(super) async fn act(stage: &mut Stage, cellar: &Cellar, end: OffsetDateTime)
             Thing::HandsBack => affairs::hands_back(stage).await?,
             Thing::Extends => extends(stage, cellar).await?,
             Thing::Airs(seconds) => air::airs(stage, TOMAS, seconds).await?,
+            Thing::PlansWorkshop => workshops::plans(stage, cellar).await?,
             Thing::AirsNoMore => air::airs_no_more(stage, TOMAS).await?,
+            Thing::IsHurt => incidents::tonight(stage).await?,
         }
     }
     stage.reaches(end);
@@ -132,6 +136,7 @@ fn plan(stage: &Stage, draw: &mut Draw) -> Vec<(i64, Thing)> {
         (128, Thing::Stays(CASIMIR)),
         (120, Thing::IsCorrected),
         (100, Thing::Invites),
+        (98, Thing::PlansWorkshop),
         (90, Thing::TimesEmergence(114)),
         (66, Thing::LooksAfter),
         (52, Thing::MixesReserve),
@@ -141,6 +146,7 @@ fn plan(stage: &Stage, draw: &mut Draw) -> Vec<(i64, Thing)> {
         (38, Thing::AirsNoMore),
         (30, Thing::Goes(OTTILIE)),
         (24, Thing::Washes(Row::Long, 1)),
+        (50, Thing::IsHurt),
         (22, Thing::Airs(None)),
         (20, Thing::TestsPrint),
         (19, Thing::AirsNoMore),

@@ -21,6 +21,7 @@ use crate::database::RoomTx;
 use crate::error::Result;
 use crate::identity::links::{self, OpenLink};
 use crate::identity::tokens::{self, GoodToken};
+use crate::incidents;
 use crate::lamps::{self, LampNow};
 use crate::logbook::checkpoint::Checkpoint;
 use crate::members::{self, Member};
@@ -32,6 +33,7 @@ use crate::screens::{self, Screen};
 use crate::web::dates::Zone;
 use crate::web::messages::handover as words;
 use crate::web::messages::verdicts;
+use crate::workshops;
 
 /// Everything the list is made from.
 pub(super) struct Ground {
@@ -43,6 +45,8 @@ pub(super) struct Ground {
     lamps: Vec<LampNow>,
     checks: Vec<CheckNow>,
     air: Vec<String>,
+    incidents: Vec<i64>,
+    workshops: Vec<String>,
     links: Vec<OpenLink>,
     tokens: Vec<GoodToken>,
     screens: Vec<Screen>,
@@ -67,6 +71,8 @@ impl Ground {
             off: outages::open(tx).await?,
             lamps: lamps::lamps_now(tx, &zone, now).await?,
             checks: checks::checks_now(tx, &zone, now).await?,
+            incidents: incidents::unfinished(tx).await?,
+            workshops: workshops::handed_over(&workshops::coming(tx, now).await?, &zone),
             air: air::handed_over(&air_now(tx, now).await?, &settings)?,
             links: links::open_in(tx, now).await?,
             tokens: tokens::good_in(tx, now).await?,
@@ -120,6 +126,8 @@ const PARTS: &[(&str, Lines)] = &[
     (words::ROOM_CHECKS, room_checks),
     (words::FOG_TESTS, fog_tests),
     (words::AIR, room_air),
+    (words::INCIDENTS, unfinished),
+    (words::WORKSHOPS, planned_workshops),
     (words::NO_SAFETY_DATA, no_safety_data),
     (words::NOT_ON_FILE, not_on_file),
     (words::PEOPLE, people),
@@ -207,6 +215,15 @@ fn room_checks(ground: &Ground) -> Vec<String> {
 
 fn fog_tests(ground: &Ground) -> Vec<String> {
     lamps::handed_over(&ground.lamps)
+}
+
+fn unfinished(ground: &Ground) -> Vec<String> {
+    let numbers = ground.incidents.iter();
+    numbers.map(|number| words::unfinished(*number)).collect()
+}
+
+fn planned_workshops(ground: &Ground) -> Vec<String> {
+    ground.workshops.clone()
 }
 
 fn room_air(ground: &Ground) -> Vec<String> {

@@ -63,7 +63,7 @@ impl Here {
 ///
 /// # Errors
 /// The database's.
-pub(super) async fn must_know(tx: &mut RoomTx) -> Result<Vec<Topic>> {
+pub async fn must_know(tx: &mut RoomTx) -> Result<Vec<Topic>> {
     let topics = topics::topics(tx).await?;
     if topics.iter().all(|topic| topic.is_retired) {
         return Ok(Vec::new());

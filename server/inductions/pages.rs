@@ -11,7 +11,7 @@ use super::showing::{Titles, person_row, record_shown, standing_rows, supplement
 use super::store::{self, Asked, Induction};
 use super::supplements::{Supplement, supplements};
 use super::views::{BesideForm, InductionsPage, PersonPage};
-use super::{log_pages, own_pages, record_pages};
+use super::{log_pages, own_pages, record_pages, scans};
 use crate::app::App;
 use crate::database::RoomTx;
 use crate::error::{Error, Result};
@@ -43,6 +43,7 @@ pub fn pages() -> Pages {
         .get(&at("/people/{person}"), of_person)
         .and(own_pages::pages())
         .and(record_pages::pages())
+        .and(scans::pages::pages())
         .and(log_pages::pages())
 }
 

@@ -8,7 +8,8 @@ use uuid::Uuid;
 use super::actions::{induct, withdraw};
 use super::form::{of_new, of_renewal, read_induction, read_withdrawal};
 use super::pages::{Ground, shell};
-use super::showing::record_shown;
+use super::scans::{self, views::ScanShown};
+use super::showing::{record_shown, scan_shown};
 use super::store::{self, Induction};
 use super::views::{InductionForm, InductionFormPage, RecordPage, WithdrawForm, WithdrawPage};
 use crate::app::App;
@@ -154,7 +155,7 @@ async fn as_typed(app: &App, permit: &Permit<Induct>, form: &InductionForm) -> R
 }
 
 /// A record with its ground, where whoever asks may read it: their own, or as a steward.
-async fn readable<R: Right>(
+pub(super) async fn readable<R: Right>(
     app: &App,
     permit: &Permit<R>,
     id: Uuid,
@@ -180,8 +181,25 @@ async fn record(
         shell: shell(&permit, &frame, (Place::OwnInductions, &path)),
         record: record_shown(&record, &ground.titles, &ground.zone),
         as_of: ground.zone.on_paper(ground.now),
+        scans: scans_shown(&app, &permit, &ground, id).await?,
         may_keep: permit.role() == Role::Steward,
     })
+}
+
+async fn scans_shown<R: Right>(
+    app: &App,
+    permit: &Permit<R>,
+    ground: &Ground,
+    record: Uuid,
+) -> Result<Vec<ScanShown>> {
+    let scans = app.database().reading(permit.scope(), move |tx| {
+        Box::pin(scans::store::of_record(tx, record))
+    });
+    let numbers = ground.settings.numbers();
+    let scans = scans.await?.into_iter();
+    Ok(scans
+        .map(|scan| scan_shown(&scan, &ground.zone, numbers))
+        .collect())
 }
 
 fn withdraw_page(

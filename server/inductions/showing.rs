@@ -5,13 +5,16 @@ use std::collections::BTreeMap;
 use uuid::Uuid;
 
 use super::in_force::InForce;
+use super::scans::Scan;
+use super::scans::views::ScanShown;
 use super::store::Induction;
 use super::supplements::Supplement;
 use super::views::{CoveredRow, PersonRow, RecordShown, StandingRow, SupplementRow};
 use crate::members::Member;
 use crate::topics::Topic;
 use crate::web::dates::Zone;
-use crate::web::messages::inductions as words;
+use crate::web::messages::{inductions as words, scans as scan_words};
+use crate::web::numbers::Numbers;
 
 /// Somebody in the overview.
 pub(super) fn person_row(member: &Member, in_force: &InForce, waiting: &[Uuid]) -> PersonRow {
@@ -94,6 +97,16 @@ pub(super) fn record_shown(record: &Induction, titles: &Titles, zone: &Zone) -> 
         topics: covered_rows(record, titles),
         remark: record.remark.clone(),
         renews: record.renews_id.map(|id| id.to_string()),
+    }
+}
+
+/// A scan in a record.
+pub(super) fn scan_shown(scan: &Scan, zone: &Zone, numbers: Numbers) -> ScanShown {
+    let added = zone.minute_in_full(scan.scanned_at).words;
+    ScanShown {
+        id: scan.id.to_string(),
+        words: scan_words::shown(scan, &added, numbers),
+        is_there: !scan.is_removed,
     }
 }
 

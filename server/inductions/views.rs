@@ -3,6 +3,7 @@
 use askama::Template;
 use serde::Deserialize;
 
+use super::scans::views::ScanShown;
 use crate::web::dates::Moment;
 use crate::web::fields::{Choice, Problems};
 use crate::web::shell::Shell;
@@ -161,6 +162,8 @@ pub struct RecordPage {
     pub record: RecordShown,
     /// When it was read.
     pub as_of: Moment,
+    /// Scans of its paper, in the order they were added.
+    pub scans: Vec<ScanShown>,
     /// May this reader withdraw and renew it?
     pub may_keep: bool,
 }

@@ -4,9 +4,12 @@ use super::{Claim, finish};
 use crate::app::App;
 use crate::arrivals;
 use crate::error::Result;
+use crate::workshops;
 
-/// Writes down in a room's book whose presence has run out.
+/// Writes down in a room's book whose presence has run out, and which workshops nobody
+/// ended.
 pub(super) async fn close_presences(app: &App, claim: Claim) -> Result<()> {
+    workshops::close_forgotten(app, claim.room).await?;
     arrivals::close_forgotten(app, claim.room).await?;
     finish(app, claim, |_| Box::pin(async { Ok(()) })).await
 }

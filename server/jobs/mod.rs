@@ -8,6 +8,7 @@
 mod expiry;
 mod fog_tests;
 mod forgotten;
+mod guest_names;
 mod inductions;
 mod nightly;
 mod room_checks;
@@ -100,6 +101,7 @@ async fn perform(app: &App, claim: Claim) -> Result<()> {
         Job::FogTestsDue => fog_tests::tell(app, claim).await,
         Job::InductionsDue => inductions::tell(app, claim).await,
         Job::RoomChecksDue => room_checks::tell(app, claim).await,
+        Job::EraseGuestNames => guest_names::erase(app, claim).await,
         Job::AskAfter => forgotten::ask_after(app, claim).await,
         Job::ClosePresences => forgotten::close_presences(app, claim).await,
         Job::Expire => expiry::expire(app, claim).await,

@@ -27,6 +27,8 @@ pub enum Job {
     InductionsDue,
     /// Tells stewards of room checks that are overdue, each night.
     RoomChecksDue,
+    /// Erases the names of guests that are kept no longer, each night.
+    EraseGuestNames,
     /// Asks those who were to have left, and tells of them, when that is due.
     AskAfter,
     /// Writes down who did not say that they left, when that is due.
@@ -37,12 +39,13 @@ pub enum Job {
 
 impl Job {
     /// Every job.
-    pub const ALL: [Self; 8] = [
+    pub const ALL: [Self; 9] = [
         Self::VerifyBook,
         Self::SealBook,
         Self::FogTestsDue,
         Self::InductionsDue,
         Self::RoomChecksDue,
+        Self::EraseGuestNames,
         Self::AskAfter,
         Self::ClosePresences,
         Self::Expire,
@@ -57,6 +60,7 @@ impl Job {
             Self::FogTestsDue => "fog_tests_due",
             Self::InductionsDue => "inductions_due",
             Self::RoomChecksDue => "room_checks_due",
+            Self::EraseGuestNames => "erase_guest_names",
             Self::AskAfter => "ask_after",
             Self::ClosePresences => "close_presences",
             Self::Expire => "expire",
@@ -78,6 +82,7 @@ impl Job {
             | Self::FogTestsDue
             | Self::InductionsDue
             | Self::RoomChecksDue
+            | Self::EraseGuestNames
             | Self::AskAfter
             | Self::ClosePresences => true,
             Self::Expire => false,
@@ -93,6 +98,7 @@ impl Job {
             Self::FogTestsDue => next_at(now, &settings.time_zone()?, "04:10"),
             Self::InductionsDue => next_at(now, &settings.time_zone()?, "04:20"),
             Self::RoomChecksDue => next_at(now, &settings.time_zone()?, "04:15"),
+            Self::EraseGuestNames => next_at(now, &settings.time_zone()?, "04:30"),
             Self::AskAfter => Ok(now + LOOKS_EVERY),
             Self::ClosePresences => arrivals::over_at(settings, now),
             Self::Expire => Ok(next_hour(now)),

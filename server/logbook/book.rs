@@ -4,6 +4,7 @@ use sha2::{Digest, Sha256};
 use time::OffsetDateTime;
 use uuid::Uuid;
 
+use super::beside::Beside;
 use super::chain::{self, Link};
 use super::entry::{About, Entry, Kinds, Placed, THROUGH, Written};
 use super::store;
@@ -122,6 +123,7 @@ pub struct Book<'t> {
     screen: Option<Uuid>,
     first: Option<(i64, Vec<About>)>,
     ids: u32,
+    is_demo: bool,
 }
 
 impl<'t> Book<'t> {
@@ -154,6 +156,7 @@ impl<'t> Book<'t> {
             screen: None,
             first: None,
             ids: 0,
+            is_demo: matches!(recording, Recording::Demo(_)),
         })
     }
 
@@ -213,6 +216,34 @@ impl<'t> Book<'t> {
         random.copy_from_slice(&drawn[..10]);
         let millis = u64::try_from(micros(self.now) / 1_000).unwrap_or(0);
         uuid::Builder::from_unix_timestamp_millis(millis, &random).into_uuid()
+    }
+
+    /// Text that is to lie beside the next entry, with a salt of its own: of chance, but
+    /// in a demo drawn from the book, so that the same book comes about twice.
+    ///
+    /// # Errors
+    /// A machine without randomness.
+    pub fn lay_aside(&mut self, words: String) -> Result<Beside> {
+        Ok(Beside::words(self.salt()?, words))
+    }
+
+    /// A file that is to lie beside the next entry, salted as [`Book::lay_aside`] does.
+    ///
+    /// # Errors
+    /// A machine without randomness.
+    pub fn lay_file_aside(&mut self, file: Vec<u8>) -> Result<Beside> {
+        Ok(Beside::file(self.salt()?, file))
+    }
+
+    fn salt(&mut self) -> Result<[u8; 32]> {
+        let mut salt = [0; 32];
+        match self.is_demo {
+            true => salt[..16].copy_from_slice(self.new_id().as_bytes()),
+            false => {
+                getrandom::fill(&mut salt).map_err(|cause| Error::fault(cause.to_string()))?;
+            }
+        }
+        Ok(salt)
     }
 
     /// What is written from here on is written through this screen.

@@ -32,6 +32,11 @@
 //! | `payload_base64` | in its place where the bytes are not UTF-8 (RFC 4648, padded) |
 //! | `hash` | 64 hexadecimal digits |
 //!
+//! **Withheld**: an entry that is not shown to whoever took the file, by its place
+//! in the chain alone: `line` is `"withheld"`, then `room`, `seq`, `version`, `prev` and
+//! `hash` as above. The chain and the checkpoints hold it where it is; what it says
+//! cannot be checked by this file.
+//!
 //! **Checkpoint**: `line` is `"checkpoint"`, then the fields of
 //! `checkpoint`, whose signature covers all of them.
 //!
@@ -77,6 +82,16 @@ struct EntryOut<'a> {
     recorded_at_us: i64,
     #[serde(flatten)]
     payload: PayloadOut<'a>,
+    hash: String,
+}
+
+#[derive(Serialize)]
+struct WithheldOut {
+    line: &'static str,
+    room: Uuid,
+    seq: i64,
+    version: i16,
+    prev: String,
     hash: String,
 }
 
@@ -136,6 +151,24 @@ pub fn write_entry(out: &mut impl Write, row: &Stored<'_>) -> io::Result<()> {
             happened_at_us: row.happened_at_us,
             recorded_at_us: row.recorded_at_us,
             payload,
+            hash: HEXLOWER.encode(row.hash),
+        },
+    )
+}
+
+/// Writes the place of an entry that is not shown.
+///
+/// # Errors
+/// Where `out` refuses.
+pub fn write_withheld(out: &mut impl Write, row: &Stored<'_>) -> io::Result<()> {
+    write_line(
+        out,
+        &WithheldOut {
+            line: "withheld",
+            room: row.room,
+            seq: row.seq,
+            version: row.version,
+            prev: HEXLOWER.encode(row.prev),
             hash: HEXLOWER.encode(row.hash),
         },
     )

@@ -10,6 +10,8 @@ use sha2::{Digest, Sha256};
 use crate::error::Result;
 
 mod ask;
+/// Personal text beside entries, which can be erased.
+pub mod beside;
 mod book;
 /// The hash chain and the walk that verifies it.
 pub mod chain;

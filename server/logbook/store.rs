@@ -282,3 +282,104 @@ pub(super) async fn asking(
     .await?;
     Ok(found)
 }
+
+/// Text beside an entry; none once it was erased.
+#[derive(Debug)]
+pub(super) struct BesideRow {
+    pub(super) seq: i64,
+    pub(super) words: Option<String>,
+}
+
+/// What lies beside an entry, by its salted hash; none once it was erased.
+#[derive(Debug)]
+pub(super) struct BesideHash {
+    pub(super) seq: i64,
+    pub(super) sha256: Option<String>,
+    pub(super) erased_seq: Option<i64>,
+}
+
+pub(super) async fn lay_beside(
+    tx: &mut RoomTx,
+    seq: i64,
+    salt: &[u8],
+    (words, file): (Option<&str>, Option<&[u8]>),
+) -> Result<()> {
+    let room = tx.room();
+    sqlx::query!(
+        r#"
+        insert into beside (room_id, seq, salt, words, file, erased_seq)
+        values ($1, $2, $3, $4, $5, null)
+        "#,
+        room,
+        seq,
+        salt,
+        words,
+        file
+    )
+    .execute(tx.db())
+    .await?;
+    Ok(())
+}
+
+pub(super) async fn beside(tx: &mut RoomTx, seqs: &[i64]) -> Result<Vec<BesideRow>> {
+    let room = tx.room();
+    let found = sqlx::query_as!(
+        BesideRow,
+        "select seq, words from beside where room_id = $1 and seq = any($2)",
+        room,
+        seqs
+    )
+    .fetch_all(tx.db())
+    .await?;
+    Ok(found)
+}
+
+pub(super) async fn file_beside(tx: &mut RoomTx, seq: i64) -> Result<Option<Vec<u8>>> {
+    let room = tx.room();
+    let found = sqlx::query_scalar!(
+        "select file from beside where room_id = $1 and seq = $2",
+        room,
+        seq
+    )
+    .fetch_optional(tx.db())
+    .await?;
+    Ok(found.flatten())
+}
+
+/// All of a room, for verifying its book: the database hashes, so that no file travels.
+pub(super) async fn all_beside(tx: &mut RoomTx) -> Result<Vec<BesideHash>> {
+    let room = tx.room();
+    let found = sqlx::query_as!(
+        BesideHash,
+        r#"
+        select
+            seq,
+            encode(sha256(salt || coalesce(convert_to(words, 'UTF8'), file)), 'hex') as sha256,
+            erased_seq
+        from beside
+        where room_id = $1
+        order by seq
+        "#,
+        room
+    )
+    .fetch_all(tx.db())
+    .await?;
+    Ok(found)
+}
+
+pub(super) async fn erase_beside(tx: &mut RoomTx, seq: i64, by: i64) -> Result<()> {
+    let room = tx.room();
+    sqlx::query!(
+        r#"
+        update beside
+        set salt = null, words = null, file = null, erased_seq = $3
+        where room_id = $1 and seq = $2
+        "#,
+        room,
+        seq,
+        by
+    )
+    .execute(tx.db())
+    .await?;
+    Ok(())
+}

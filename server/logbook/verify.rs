@@ -11,6 +11,7 @@ use std::collections::BTreeMap;
 
 use uuid::Uuid;
 
+use super::beside::Texts;
 use super::chain::{Head, Walk};
 use super::checkpoint::Checkpoint;
 use super::entry::Kinds;
@@ -48,6 +49,7 @@ pub async fn verify(owner: &Owner, kinds: Kinds, vault: &Vault, room: Uuid) -> R
         walk: Walk::new(room),
         seals: Seals::new(&checkpoints),
         findings,
+        texts: Texts::default(),
         unknown: BTreeMap::new(),
         entries: 0,
         last_us: None,
@@ -83,6 +85,7 @@ struct Examiner {
     walk: Walk,
     seals: Seals,
     findings: Findings,
+    texts: Texts,
     unknown: BTreeMap<String, i64>,
     entries: i64,
     last_us: Option<i64>,
@@ -112,6 +115,7 @@ impl Examiner {
         let head = store::head(tx).await?;
         self.check_head(head);
         replay::compare(tx, &mut self.findings).await?;
+        self.findings.extend(self.texts.compare(tx).await?);
         let slug = store::slug(tx).await?;
         if slug.is_none() {
             self.findings.push(Finding::NoName);
@@ -125,6 +129,7 @@ impl Examiner {
             entries: self.entries,
             is_demo: self.walk.is_demo(),
             sealing,
+            erased: self.texts.erased(),
             unknown: self.unknown,
             findings: self.findings,
         })
@@ -132,6 +137,7 @@ impl Examiner {
 
     fn walk_on(&mut self, row: &EntryRow) {
         let stored = row.stored();
+        self.texts.feed(row);
         let broken = self.walk.feed(&stored);
         self.findings
             .extend(broken.into_iter().map(Finding::Broken));

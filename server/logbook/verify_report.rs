@@ -64,6 +64,11 @@ pub enum Finding {
         /// Why.
         cause: String,
     },
+    /// What lies beside an entry is not what it holds the hash of.
+    Beside {
+        /// Its number.
+        seq: i64,
+    },
     /// A row is not what the entries make of it.
     Row(Difference),
 }
@@ -80,6 +85,7 @@ impl Finding {
             | Self::About { seq, .. }
             | Self::Figure { seq, .. }
             | Self::NotReplayed { seq, .. }
+            | Self::Beside { seq }
             | Self::OtherHeadTime(seq) => Some(*seq),
             Self::NotChecked(_) | Self::NoHead | Self::NoName | Self::Row(_) => None,
         }
@@ -128,6 +134,10 @@ impl fmt::Display for Finding {
             Self::NotReplayed { seq, cause } => {
                 write!(f, "entry {seq}: it could not be done over: {cause}")
             }
+            Self::Beside { seq } => write!(
+                f,
+                "entry {seq}: what lies beside it is not what it holds the hash of"
+            ),
             Self::Row(difference) => row(f, difference),
         }
     }
@@ -194,6 +204,8 @@ pub struct Report {
     pub is_demo: bool,
     /// How far checkpoints vouch for it.
     pub sealing: Sealing,
+    /// How many texts beside entries were erased.
+    pub erased: usize,
     /// Kinds this program does not know, with the number of entries of each:
     /// their place in the chain was verified and nothing else about them.
     pub unknown: BTreeMap<String, i64>,
@@ -219,6 +231,7 @@ impl Report {
             entries: self.entries,
             sealed_up_to: self.sealing.sealed.map(|(seq, _)| seq),
             sealing: self.sealing.to_string(),
+            erased_texts: self.erased,
             unknown_kinds: &self.unknown,
             finding_count: self.findings.count(),
             findings: self.findings.iter().map(FindingOut::of).collect(),
@@ -234,6 +247,11 @@ impl fmt::Display for Report {
             f.write_str(", a demo of invented people")?;
         }
         writeln!(f, ": {} entries, {}.", self.entries, self.sealing)?;
+        match self.erased {
+            0 => {}
+            1 => writeln!(f, "  1 text beside it was erased.")?,
+            count => writeln!(f, "  {count} texts beside it were erased.")?,
+        }
         for (kind, count) in &self.unknown {
             writeln!(
                 f,
@@ -264,6 +282,7 @@ pub struct ReportOut<'r> {
     entries: i64,
     sealed_up_to: Option<i64>,
     sealing: String,
+    erased_texts: usize,
     unknown_kinds: &'r BTreeMap<String, i64>,
     finding_count: usize,
     findings: Vec<FindingOut<'r>>,

@@ -132,6 +132,22 @@ pub enum Notice {
         /// What was found.
         remark: String,
     },
+    /// A steward reported an incident of the one who is told.
+    IncidentOfYours {
+        /// Which.
+        incident: Uuid,
+        /// Its number.
+        number: i64,
+        /// Who did, by name.
+        by: String,
+    },
+    /// The skin of the one who is told met a sensitiser again and again.
+    SeeADoctor {},
+    /// Somebody is to be offered a task away from chemistry; nothing else is said.
+    OfferOtherTask {
+        /// Who, by name.
+        name: String,
+    },
     /// The one who is told was to have left by then, and has not said so.
     StillThere {
         /// By when, by the clock of the room.

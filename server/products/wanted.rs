@@ -141,7 +141,7 @@ impl NewProduct {
     }
 
     /// The product as it is from now on, without ingredients: they are set by themselves.
-    pub(super) fn settled(
+    pub(crate) fn settled(
         self,
         id: Uuid,
         version: i32,

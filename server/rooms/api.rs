@@ -5,7 +5,7 @@ use utoipa::ToSchema;
 use utoipa::openapi::{ObjectBuilder, RefOr, Schema, Type};
 
 use super::actions::change_settings;
-use super::settings::{fixer_shifts, second_bath_ppb};
+use super::settings::{fixer_shifts, guest_days, second_bath_ppb};
 use super::{DecimalMark, Emergency, HazardRules, Hours, Settings, Units, settings_and_seq};
 use crate::api::{By, Input, Made, Route, Writing};
 use crate::error::{Error, Result};
@@ -67,6 +67,8 @@ pub struct SettingsOut {
     pub film_kept_ppb: Option<i64>,
     /// Whether nobody mixes concentrate while nobody else is in the room.
     pub forbids_mixing_alone: bool,
+    /// For so many days the names of guests are kept.
+    pub guest_days: i32,
 }
 
 /// When a room is open on one day, in minutes after midnight.
@@ -136,6 +138,7 @@ impl SettingsOut {
             silver_mg_per_roll: settings.silver_mg_per_roll,
             film_kept_ppb: settings.film_kept_ppb,
             forbids_mixing_alone: settings.forbids_mixing_alone,
+            guest_days: settings.guest_days,
         }
     }
 }
@@ -208,6 +211,10 @@ pub struct SettingsIn {
     /// Whether nobody mixes concentrate while nobody else is in the room.
     #[serde(default)]
     pub forbids_mixing_alone: bool,
+    /// For so many days the names of guests are kept.
+    #[serde(default = "guest_days")]
+    #[schema(minimum = 1, maximum = 3_650)]
+    pub guest_days: i32,
 }
 
 /// When a room is open on one day, in minutes after midnight.
@@ -299,6 +306,7 @@ impl SettingsIn {
             silver_mg_per_roll: self.silver_mg_per_roll,
             film_kept_ppb: self.film_kept_ppb,
             forbids_mixing_alone: self.forbids_mixing_alone,
+            guest_days: self.guest_days,
         })
     }
 }

@@ -44,6 +44,7 @@ pub(super) fn shown_settings(settings: &Settings, key: String) -> SettingsForm {
             ""
         }
         .to_owned(),
+        guest_days: settings.guest_days.to_string(),
         hazard_rules: settings.hazard_rules.as_str().to_owned(),
         emergency_number: emergency.number,
         poison_centre: emergency.poison_centre,
@@ -143,10 +144,12 @@ pub(super) fn read_settings(form: &SettingsForm, numbers: Numbers) -> Result<Set
     }
 }
 
-/// What the baths are judged by; the rest of these settings is nobody's.
+/// What the baths are judged by, and how long guests are named; the rest of these settings is nobody's.
 fn read_baths(form: &SettingsForm, numbers: Numbers, problems: &mut Problems) -> Settings {
     let shifts = numbers.read_count(&form.fixer_shifts);
     let shifts = problems.take("fixer_shifts", shifts.map_err(Problem::Number));
+    let guest_days = numbers.read_count(&form.guest_days);
+    let guest_days = problems.take("guest_days", guest_days.map_err(Problem::Number));
     let second = numbers.read_percent(&form.second_bath);
     let second = problems.take("second_bath", second.map_err(Problem::Number));
     let mut if_any = |field: &str, typed: &str, is_percent: bool| {
@@ -162,6 +165,7 @@ fn read_baths(form: &SettingsForm, numbers: Numbers, problems: &mut Problems) ->
         is_unheated: form.is_unheated == "yes",
         forbids_mixing_alone: form.forbids_mixing_alone == "yes",
         fixer_shifts: shifts.map_or(starting.fixer_shifts, whole),
+        guest_days: guest_days.map_or(starting.guest_days, whole),
         second_bath_ppb: second.unwrap_or(starting.second_bath_ppb),
         alkali_meq_per_litre: if_any("alkali", &form.alkali, false).map(whole),
         silver_mg_per_roll: if_any("silver_per_roll", &form.silver_per_roll, false),

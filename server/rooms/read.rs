@@ -14,6 +14,8 @@ const NAME: usize = 80;
 const EMERGENCY: usize = 400;
 /// The most people a room is set to.
 const PEOPLE: i32 = 1_000;
+/// The longest that the names of guests are kept: ten years.
+const GUEST_DAYS: i64 = 3_650;
 /// The latest a note may be: 90 days.
 const LATE_MINUTES: i32 = 90 * 24 * 60;
 
@@ -153,6 +155,8 @@ fn check_numbers(settings: &Settings, problems: &mut Problems) {
     };
     let people = i64::from(settings.people_limit);
     within("people_limit", people, (1, i64::from(PEOPLE)), (1, ""));
+    let guests = i64::from(settings.guest_days);
+    within("guest_days", guests, (1, GUEST_DAYS), (1, " days"));
     // In per cent, as it is typed; all used up is never "test first".
     let one_percent = 10_000_000;
     within(

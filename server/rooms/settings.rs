@@ -170,6 +170,14 @@ pub struct Settings {
     /// Whether nobody mixes concentrate while nobody else is in the room.
     #[serde(default)]
     pub forbids_mixing_alone: bool,
+    /// For so many days the names of guests are kept.
+    #[serde(default = "guest_days")]
+    pub guest_days: i32,
+}
+
+/// From memory.
+pub(super) fn guest_days() -> i32 {
+    30
 }
 
 /// From memory, as [`SHIFTS`] says.
@@ -238,6 +246,7 @@ impl Settings {
             silver_mg_per_roll: None,
             film_kept_ppb: None,
             forbids_mixing_alone: false,
+            guest_days: guest_days(),
         }
     }
 }

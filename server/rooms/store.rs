@@ -124,7 +124,7 @@ pub async fn settings_and_seq(tx: &mut RoomTx) -> Result<(Settings, i64)> {
             people_limit, test_first_ppb, late_note_minutes, hazard_rules,
             emergency_number, poison_centre, address, contacts, eyewash, data_sheets,
             is_unheated, fixer_shifts, second_bath_ppb, alkali_meq_per_litre,
-            silver_mg_per_roll, film_kept_ppb, forbids_mixing_alone, seq
+            silver_mg_per_roll, film_kept_ppb, forbids_mixing_alone, guest_days, seq
         from room_setting
         where room_id = $1
         "#,
@@ -160,6 +160,7 @@ pub async fn settings_and_seq(tx: &mut RoomTx) -> Result<(Settings, i64)> {
         silver_mg_per_roll: row.silver_mg_per_roll,
         film_kept_ppb: row.film_kept_ppb,
         forbids_mixing_alone: row.forbids_mixing_alone,
+        guest_days: row.guest_days,
     };
     Ok((settings, row.seq))
 }
@@ -240,7 +241,8 @@ pub(super) async fn set_settings(tx: &mut RoomTx, settings: &Settings, seq: i64)
     set_bench_settings(tx, settings).await
 }
 
-/// What of the settings the baths are judged by, and who may mix them.
+/// What of the settings the baths are judged by, who may mix them, and how long guests
+/// are named.
 async fn set_bench_settings(tx: &mut RoomTx, settings: &Settings) -> Result<()> {
     let room = tx.room();
     sqlx::query!(
@@ -252,7 +254,8 @@ async fn set_bench_settings(tx: &mut RoomTx, settings: &Settings) -> Result<()> 
             alkali_meq_per_litre = $5,
             silver_mg_per_roll = $6,
             film_kept_ppb = $7,
-            forbids_mixing_alone = $8
+            forbids_mixing_alone = $8,
+            guest_days = $9
         where room_id = $1
         "#,
         room,
@@ -262,7 +265,8 @@ async fn set_bench_settings(tx: &mut RoomTx, settings: &Settings) -> Result<()> 
         settings.alkali_meq_per_litre,
         settings.silver_mg_per_roll,
         settings.film_kept_ppb,
-        settings.forbids_mixing_alone
+        settings.forbids_mixing_alone,
+        settings.guest_days
     )
     .execute(tx.db())
     .await?;

@@ -74,6 +74,8 @@ pub struct SettingsForm {
     pub film_kept: String,
     /// `yes` where nobody mixes concentrate alone.
     pub forbids_mixing_alone: String,
+    /// For so many days the names of guests are kept.
+    pub guest_days: String,
     /// `clp` or `north_american`.
     pub hazard_rules: String,
     /// The number of the emergency services.

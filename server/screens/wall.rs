@@ -17,7 +17,6 @@ use uuid::Uuid;
 use super::rows::in_rows;
 use super::views::{DoorPage, TrayAtDoor, WallPage};
 use crate::app::App;
-use crate::arrivals::views::WhoIsHere;
 use crate::bench::Step;
 use crate::board::{self, Ground};
 use crate::database::Scope;
@@ -148,13 +147,13 @@ fn wall(ground: &Ground, shell: Shell, zone: &Zone) -> WallPage {
         as_of: zone.clock_and_weekday(ground.now),
         notices: ground.notices(),
         rows: in_rows(&ground.lines(zone)),
-        here: WhoIsHere::of(&ground.present, &ground.settings, zone, ground.now),
+        here: ground.here(zone),
     }
 }
 
 /// The door lists nobody: it says how many places are taken.
 fn door(ground: &Ground, shell: Shell, zone: &Zone) -> DoorPage {
-    let here = WhoIsHere::of(&ground.present, &ground.settings, zone, ground.now);
+    let here = ground.here(zone);
     let trays = ground.bench.lines.iter().flat_map(|line| {
         line.trays.iter().map(|each| TrayAtDoor {
             line: line.line.name.clone(),
@@ -168,7 +167,7 @@ fn door(ground: &Ground, shell: Shell, zone: &Zone) -> DoorPage {
     DoorPage {
         shell,
         zone: ground.settings.zone.clone(),
-        taken: here.people.len(),
+        taken: here.taken(),
         places: here.places,
         trays: trays.collect(),
     }

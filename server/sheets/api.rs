@@ -70,6 +70,8 @@ pub struct NoteOut {
     pub recorded_at: String,
     /// The number of the entry that took it back.
     pub reversed_by: Option<i64>,
+    /// For which workshop.
+    pub workshop_id: Option<Uuid>,
 }
 
 impl NoteOut {
@@ -88,6 +90,7 @@ impl NoteOut {
             happened_at: moment_text(pass.happened_at)?,
             recorded_at: moment_text(pass.recorded_at)?,
             reversed_by: pass.reversed_by,
+            workshop_id: pass.workshop_id,
         })
     }
 }
@@ -193,6 +196,8 @@ pub struct NoteIn {
     /// When, where that was not just now.
     #[schema(format = DateTime)]
     pub happened_at: Option<String>,
+    /// For which workshop, of those that one leads and that was going on then.
+    pub workshop_id: Option<Uuid>,
 }
 
 /// A count, or that nobody counted: one of the two.
@@ -210,6 +215,7 @@ impl Input for NoteIn {
         ("paper_class", "paper_class_id"),
         ("sheet_size", "sheet_size_id"),
         ("toned", "is_toned"),
+        ("workshop", "workshop_id"),
     ];
 }
 
@@ -228,6 +234,7 @@ impl NoteIn {
                 is_toned: self.is_toned,
                 is_without_tray: self.is_unknown_tray,
                 happened_at_us: at.map(micros),
+                workshop_id: self.workshop_id,
             }),
             _ => Err(Error::Invalid(problems)),
         }

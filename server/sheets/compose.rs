@@ -2,7 +2,7 @@
 
 pub(super) mod store;
 
-use std::collections::HashMap;
+use std::collections::{BTreeSet, HashMap};
 use std::sync::Arc;
 
 use serde::Serialize;
@@ -20,6 +20,7 @@ use crate::logbook::{Asked, Composed, Grouped};
 use crate::mixes::RULES;
 use crate::problem::Problem;
 use crate::products::Kind;
+use crate::workshops::{self, Workshop};
 
 /// Sheets as somebody noted them.
 #[derive(Clone, Debug, Serialize)]
@@ -38,6 +39,9 @@ pub struct NewNote {
     pub is_without_tray: bool,
     /// When, where that was not just now: microseconds since 1970.
     pub happened_at_us: Option<i64>,
+    /// For which workshop. A note without one has the fingerprint it always had.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub workshop_id: Option<Uuid>,
 }
 
 impl NewNote {
@@ -95,16 +99,52 @@ pub(super) async fn compose(
     if grounds.len() != places.lines.len() {
         return Err(Error::fault("the room has no settings"));
     }
+    let workshops = workshops_of(tx, items).await?;
     let mut running = Running::default();
     Ok(items
         .iter()
         .zip(&places.of_item)
         .map(|(item, place)| {
+            is_theirs(item, &workshops, now)?;
             let ground = &grounds[*place];
             let stood = stood.iter().filter(|stood| stood.item == ground.item);
             compose_one(item, ground, &stood.collect::<Vec<_>>(), now, &mut running)
         })
         .collect())
+}
+
+/// The workshops that notes are for.
+async fn workshops_of(tx: &mut RoomTx, items: &[Item<'_>]) -> Result<HashMap<Uuid, Workshop>> {
+    let mut found = HashMap::new();
+    let wanted: BTreeSet<Uuid> = items
+        .iter()
+        .filter_map(|item| item.note.workshop_id)
+        .collect();
+    for id in wanted {
+        found.extend(workshops::workshop(tx, id).await?.map(|it| (id, it)));
+    }
+    Ok(found)
+}
+
+/// A note is for a workshop that its person leads and that was going on then.
+fn is_theirs(
+    item: &Item<'_>,
+    workshops: &HashMap<Uuid, Workshop>,
+    now: OffsetDateTime,
+) -> Result<()> {
+    let Some(id) = item
+        .note
+        .workshop_id
+        .filter(|_| item.corrects_seq.is_none())
+    else {
+        return Ok(());
+    };
+    let at = item.note.happened_at().unwrap_or(now);
+    let is_theirs = |it: &&Workshop| it.leader_id == item.person_id && it.was_open(at);
+    match workshops.get(&id).filter(is_theirs) {
+        Some(_) => Ok(()),
+        None => Err(Error::field("workshop", Problem::NotTheirWorkshop)),
+    }
 }
 
 /// What the notes of a group ask about, each once: most are of just now, and many
@@ -196,6 +236,7 @@ fn compose_one(
             sheets: item.sheets,
             is_estimated: note.sheets.is_none(),
             corrects_seq: item.corrects_seq,
+            workshop_id: note.workshop_id,
             wear: worn,
         },
     })

@@ -95,6 +95,7 @@ async fn composed(
         is_toned: store::was_toned(tx, pass.seq).await?,
         is_without_tray: true,
         happened_at_us: Some(micros(pass.happened_at)),
+        workshop_id: pass.workshop_id,
     };
     let item = Item {
         note: &note,

@@ -39,6 +39,9 @@ pub struct Noted {
     /// The number of the entry that a steward set right by this one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub corrects_seq: Option<i64>,
+    /// For which workshop.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub workshop_id: Option<Uuid>,
     /// What that used up, mix by mix.
     pub wear: Vec<Wear>,
 }
@@ -126,7 +129,9 @@ impl Entry for Noted {
     const SEEN_BY: SeenBy = SeenBy::Everyone;
 
     fn about(&self) -> Vec<About> {
-        about(self.pass_id, self.line_id, self.person_id, &self.wear)
+        let mut about = about(self.pass_id, self.line_id, self.person_id, &self.wear);
+        about.extend(self.workshop_id.map(|id| About::new("workshop", id)));
+        about
     }
 
     async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {

@@ -34,4 +34,4 @@ pub use compose::NewNote;
 pub use entries::{Brought, FilmNoted, NoteUndone, Noted, Wear};
 pub use offer::{Offer, read_counted};
 pub use pages::pages;
-pub use store::{Pass, WornByClass, pass, pass_at, passes, worn_by_class};
+pub use store::{Pass, WornByClass, pass, pass_at, passes, passes_for, worn_by_class};

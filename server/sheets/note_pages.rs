@@ -4,6 +4,7 @@ use axum::extract::{Query, State};
 use axum::response::Response;
 use serde::Deserialize;
 use time::OffsetDateTime;
+use uuid::Uuid;
 
 use super::actions::{note_kept_sheets, note_sheets};
 use super::kept::Waited;
@@ -26,9 +27,10 @@ use crate::web::fields::Choice;
 use crate::web::forms::{Form, in_words, mend, new_key, on_to, page, read_id, read_key, to_mend};
 use crate::web::frame::Frame;
 use crate::web::late;
-use crate::web::messages::sheets as words;
+use crate::web::messages::{sheets as words, workshops as workshop_words};
 use crate::web::numbers::Numbers;
 use crate::web::shell::Place;
+use crate::workshops::{self, Workshop};
 
 /// The routes of these pages.
 pub(super) fn pages() -> Pages {
@@ -44,6 +46,7 @@ struct Ground {
     classes: Vec<PaperClass>,
     sizes: Vec<SheetSize>,
     last: Option<LastChoice>,
+    leads: Vec<Workshop>,
     now: OffsetDateTime,
 }
 
@@ -58,6 +61,7 @@ async fn ground(app: &App, permit: &Permit<NoteSheets>) -> Result<Ground> {
                     classes: papers::paper_classes(tx).await?,
                     sizes: papers::sheet_sizes(tx).await?,
                     last: store::last_choice(tx, person).await?,
+                    leads: workshops::led_by(tx, person, now).await?,
                     now,
                 })
             })
@@ -83,6 +87,7 @@ async fn note_form(
         key: new_key()?,
         when: "now".to_owned(),
         person: permit.person().id.to_string(),
+        workshop: led(&ground),
         ..last_choice(&ground, &chosen)
     };
     page(&note_page(
@@ -199,8 +204,16 @@ fn read(form: &NoteSheetsForm, when: When) -> Result<(NewNote, Adjusted), Proble
     let size = problems.take("sheet_size", read_id(&form.sheet_size));
     let count = problems.take("sheets", count(&form.sheets, form.uncounted == "yes"));
     let when = problems.take("time", when);
-    match (line, class, size, count, when) {
-        (Some(line_id), Some(paper_class_id), Some(sheet_size_id), Some(sheets), Some(when)) => {
+    let workshop = problems.take("workshop", workshop(&form.workshop));
+    match (line, class, size, count, when, workshop) {
+        (
+            Some(line_id),
+            Some(paper_class_id),
+            Some(sheet_size_id),
+            Some(sheets),
+            Some(when),
+            Some(workshop_id),
+        ) => {
             let note = NewNote {
                 line_id,
                 paper_class_id,
@@ -209,11 +222,37 @@ fn read(form: &NoteSheetsForm, when: When) -> Result<(NewNote, Adjusted), Proble
                 is_toned: form.toned == "yes",
                 is_without_tray: form.unknown_tray == "yes",
                 happened_at_us: when.map(|(at, _)| at),
+                workshop_id,
             };
             Ok((note, when.map_or(Adjusted::No, |(_, adjusted)| adjusted)))
         }
         _ => Err(problems),
     }
+}
+
+/// The workshop that somebody leads now: what they note is for it unless they say otherwise.
+fn led(ground: &Ground) -> String {
+    let first = ground.leads.first();
+    first.map_or_else(String::new, |it| it.id.to_string())
+}
+
+/// For which workshop; nothing for oneself.
+fn workshop(chosen: &str) -> Result<Option<Uuid>, Problem> {
+    match chosen {
+        "" => Ok(None),
+        id => read_id(id).map(Some),
+    }
+}
+
+/// Whom a note may be for, where that is a question: for a workshop that somebody leads.
+fn whom(ground: &Ground, form: &NoteSheetsForm) -> Vec<Choice> {
+    if ground.leads.is_empty() && form.workshop.is_empty() {
+        return Vec::new();
+    }
+    let leads = ground.leads.iter();
+    let leads = leads.map(|it| Choice::new(it.id, workshop_words::for_workshop(&it.title)));
+    let own = Choice::new("", workshop_words::FOR_ONESELF);
+    leads.chain([own]).collect()
 }
 
 /// A count as typed; nothing where nobody counted, whatever stands in the field.
@@ -245,6 +284,7 @@ fn note_page(
         shell,
         offers_unknown_tray: form.unknown_tray == "yes" || problems.iter().any(nothing_stood),
         toned_hint: toned_hint(&ground.lines, form.toned == "yes"),
+        whom: whom(ground, &form),
         takes_film: ground.lines.iter().any(LineFor::takes_film),
         may_enter_paper: EnterBenchSheet::ROW.roles.contains(&permit.role()),
         form,

@@ -76,6 +76,10 @@ fn noted_page(
         paper: paper(pass).unwrap_or_else(|| bench::FILM.to_owned()),
         is_film: pass.is_film,
         line: pass.line_name.clone(),
+        workshop: pass
+            .workshop_id
+            .map(|id| id.to_string())
+            .zip(pass.workshop.clone()),
         line_id: pass.line_id.to_string(),
         at: zone.words(pass.happened_at, now),
         person: (pass.person_id != reader).then(|| story.person.clone()),

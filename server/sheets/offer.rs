@@ -60,6 +60,7 @@ pub fn read_counted([line, class, size, sheets]: [&str; 4]) -> Result<NewNote, P
             is_toned: false,
             is_without_tray: false,
             happened_at_us: None,
+            workshop_id: None,
         }),
         _ => Err(problems),
     }

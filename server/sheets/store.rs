@@ -8,6 +8,9 @@ use crate::database::RoomTx;
 use crate::error::{Error, Result};
 use crate::products::Place;
 
+/// So many notes of one workshop are shown.
+const MOST_OF_A_WORKSHOP: i64 = 1_000;
+
 /// A note as it now is.
 #[derive(Clone, Debug, Eq, PartialEq)]
 pub struct Pass {
@@ -41,6 +44,10 @@ pub struct Pass {
     pub recorded_at: OffsetDateTime,
     /// The entry that took it back.
     pub reversed_by: Option<i64>,
+    /// For which workshop.
+    pub workshop_id: Option<Uuid>,
+    /// What that is called.
+    pub workshop: Option<String>,
 }
 
 /// One note.
@@ -55,11 +62,13 @@ pub async fn pass(tx: &mut RoomTx, id: Uuid) -> Result<Option<Pass>> {
         select
             p.seq, p.id, p.line_id, l.name as line_name, p.person_id, p.paper_class_id,
             c.name as "paper_class?", p.sheet_size_id, s.name as "sheet_size?", p.sheets, p.is_film,
-            p.is_estimated, p.happened_at, e.recorded_at, p.reversed_by
+            p.is_estimated, p.happened_at, e.recorded_at, p.reversed_by, p.workshop_id,
+            w.title as "workshop?"
         from pass p
         join line l on l.room_id = p.room_id and l.id = p.line_id
         left join paper_class c on c.room_id = p.room_id and c.id = p.paper_class_id
         left join sheet_size s on s.room_id = p.room_id and s.id = p.sheet_size_id
+        left join workshop w on w.room_id = p.room_id and w.id = p.workshop_id
         join entry e on e.room_id = p.room_id and e.seq = p.seq
         where p.room_id = $1 and p.id = $2
         "#,
@@ -76,6 +85,22 @@ pub async fn pass(tx: &mut RoomTx, id: Uuid) -> Result<Option<Pass>> {
 /// # Errors
 /// The database's.
 pub async fn passes(tx: &mut RoomTx, before: Option<i64>, most: i64) -> Result<Vec<Pass>> {
+    found(tx, (before, None), most).await
+}
+
+/// The notes for a workshop, newest first.
+///
+/// # Errors
+/// The database's.
+pub async fn passes_for(tx: &mut RoomTx, workshop: Uuid) -> Result<Vec<Pass>> {
+    found(tx, (None, Some(workshop)), MOST_OF_A_WORKSHOP).await
+}
+
+async fn found(
+    tx: &mut RoomTx,
+    (before, workshop): (Option<i64>, Option<Uuid>),
+    most: i64,
+) -> Result<Vec<Pass>> {
     let room = tx.room();
     let found = sqlx::query_as!(
         Pass,
@@ -83,18 +108,23 @@ pub async fn passes(tx: &mut RoomTx, before: Option<i64>, most: i64) -> Result<V
         select
             p.seq, p.id, p.line_id, l.name as line_name, p.person_id, p.paper_class_id,
             c.name as "paper_class?", p.sheet_size_id, s.name as "sheet_size?", p.sheets, p.is_film,
-            p.is_estimated, p.happened_at, e.recorded_at, p.reversed_by
+            p.is_estimated, p.happened_at, e.recorded_at, p.reversed_by, p.workshop_id,
+            w.title as "workshop?"
         from pass p
         join line l on l.room_id = p.room_id and l.id = p.line_id
         left join paper_class c on c.room_id = p.room_id and c.id = p.paper_class_id
         left join sheet_size s on s.room_id = p.room_id and s.id = p.sheet_size_id
+        left join workshop w on w.room_id = p.room_id and w.id = p.workshop_id
         join entry e on e.room_id = p.room_id and e.seq = p.seq
-        where p.room_id = $1 and ($2::bigint is null or p.seq < $2)
+        where p.room_id = $1
+            and ($2::bigint is null or p.seq < $2)
+            and ($3::uuid is null or p.workshop_id = $3)
         order by p.seq desc
-        limit $3
+        limit $4
         "#,
         room,
         before,
+        workshop,
         most
     )
     .fetch_all(tx.db())

@@ -27,6 +27,8 @@ pub struct NoteSheetsForm {
     pub toned: String,
     /// `yes` where nothing recorded stood there and it is noted all the same.
     pub unknown_tray: String,
+    /// The workshop's id; nothing for oneself.
+    pub workshop: String,
     /// `now` or `earlier`.
     pub when: String,
     /// The day of an earlier print, `2026-11-25`.
@@ -57,6 +59,8 @@ pub struct NoteSheetsPage {
     pub paper_classes: Vec<Choice>,
     /// The sheet sizes.
     pub sheet_sizes: Vec<Choice>,
+    /// Whom it may be for; empty where that is no question.
+    pub whom: Vec<Choice>,
     /// The days a late note may name, today first.
     pub days: Vec<Choice>,
     /// The room's time zone, by its IANA name.
@@ -125,6 +129,8 @@ pub struct SheetsNotedPage {
     pub is_film: bool,
     /// The line.
     pub line: String,
+    /// The workshop it is for: its id and what it is called.
+    pub workshop: Option<(String, String)>,
     /// The line's id, for the next note.
     pub line_id: String,
     /// When they went through.

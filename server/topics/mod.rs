@@ -2,7 +2,7 @@
 //!
 //! A change of a text is a new version by an entry; old ones stay to be read, because
 //! inductions name them. What makes a topic required is asked of products in one place,
-//! [`traits_of`].
+//! `traits_of`.
 
 pub mod actions;
 pub mod api;

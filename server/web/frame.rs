@@ -17,8 +17,8 @@ use crate::identity::sessions::cookie;
 use crate::identity::{Permit, Person};
 use crate::rights::{
     KeepTokens, LookAtBoard, NoteSheets, ReadBook, ReadNotices, Right, Role, SealBook, SeeAir,
-    SeeBench, SeeChecks, SeeHandover, SeeInductions, SeeLamps, SeeMembers, SeeOwnInductions,
-    SeePapers, SeeProducts, SeeRoom, SeeScreens, SeeTopics,
+    SeeBench, SeeChecks, SeeHandover, SeeIncidents, SeeInductions, SeeLamps, SeeMembers,
+    SeeOwnInductions, SeePapers, SeeProducts, SeeRoom, SeeScreens, SeeTopics, SeeWorkshops,
 };
 use crate::web::shell::{Display, Place, RoomName, Shell};
 
@@ -156,6 +156,7 @@ fn places(role: Role) -> Vec<Place> {
         (Place::Present, LookAtBoard::ROW),
         (Place::Outages, LookAtBoard::ROW),
         (Place::Checks, SeeChecks::ROW),
+        (Place::Workshops, SeeWorkshops::ROW),
         (Place::Book, ReadBook::ROW),
         (Place::Members, SeeMembers::ROW),
         (Place::Bench, SeeBench::ROW),
@@ -166,6 +167,7 @@ fn places(role: Role) -> Vec<Place> {
         (Place::Inductions, SeeInductions::ROW),
         (Place::Topics, SeeTopics::ROW),
         (Place::Air, SeeAir::ROW),
+        (Place::Incidents, SeeIncidents::ROW),
         (Place::Settings, SeeRoom::ROW),
         (Place::Screens, SeeScreens::ROW),
         (Place::Handover, SeeHandover::ROW),

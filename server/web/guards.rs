@@ -60,7 +60,6 @@ fn is_own_site(headers: &HeaderMap, address: &PublicAddress) -> bool {
 
 fn set_headers(headers: &mut HeaderMap, address: &PublicAddress) {
     let fixed = [
-        (CONTENT_SECURITY_POLICY, CONTENT_RULES),
         (X_CONTENT_TYPE_OPTIONS, "nosniff"),
         (X_FRAME_OPTIONS, "DENY"),
         (OPENER_POLICY, "same-origin"),
@@ -72,6 +71,7 @@ fn set_headers(headers: &mut HeaderMap, address: &PublicAddress) {
     }
     // What an answer set for itself stays.
     let unless_set = [
+        (CONTENT_SECURITY_POLICY, CONTENT_RULES),
         (REFERRER_POLICY, "same-origin"),
         (CACHE_CONTROL, "no-store"),
     ];

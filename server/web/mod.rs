@@ -56,5 +56,7 @@ pub mod shell;
 pub mod table;
 /// https by the program itself.
 pub mod tls;
+/// Forms that bring a file.
+pub mod upload;
 /// Pages that belong to no noun: errors, a closed room, the word before Safelight.
 pub mod views;

@@ -18,10 +18,13 @@ use wetside::rights::{Arrive, HandOver, Invite, KeepMembers, NoteOutages, Role, 
 use super::air::{aired, measured};
 use super::checks::{check, check_result};
 use super::fittings;
-use super::inductions::{inductions, topic};
+use super::incidents::incident;
+use super::inductions::{inductions, scan, topic};
 use super::ingredients::ingredients;
 use super::lamps::{fog_test, lamp};
 use super::screens::paired;
+use super::workshops::workshop;
+
 use crate::harness::{Bench, Browser, PASSWORD, START, Stage, new_key};
 
 /// Somebody who asks, by the name the snapshot has for them.
@@ -52,10 +55,13 @@ pub(crate) struct House {
     check_result: Uuid,
     flow: Uuid,
     airing: Uuid,
+    incident: Uuid,
     presence: Uuid,
+    workshop: Uuid,
     handover: Uuid,
     topic: Uuid,
     induction: Uuid,
+    scan: Uuid,
     /// Paired screens, by the names they have among the actors.
     screens: Vec<(&'static str, Uuid, Browser)>,
 }
@@ -88,20 +94,25 @@ impl House {
         let check = check(&stage).await;
         let space = fittings::space(&stage).await;
         let handover = handed_over(&stage, suspended.id).await;
+        let induction = inductions(&stage, topic, &spare).await;
+        let presence = present(&stage, &spare).await;
         Self {
             screens: screens(&stage).await,
+            workshop: workshop(&stage, &spare).await,
             outage,
             lamp,
             fog_test: fog_test(&stage, lamp, bench.classes[0]).await,
             check,
             check_result: check_result(&stage, check).await,
-            presence: present(&stage, &spare).await,
+            presence,
             handover,
             topic,
-            induction: inductions(&stage, topic, &spare).await,
+            induction,
+            scan: scan(&stage, induction).await,
             bottle,
             flow: measured(&stage, space).await,
             airing: aired(&stage, space).await,
+            incident: incident(&stage).await,
             space,
             stock: fittings::stock(&stage).await,
             note: noted.seq,
@@ -161,13 +172,17 @@ impl House {
             ("{result}", self.check_result.to_string()),
             ("{measurement}", self.flow.to_string()),
             ("{airing}", self.airing.to_string()),
+            ("{incident}", self.incident.to_string()),
             ("{presence}", self.presence.to_string()),
+            ("{workshop}", self.workshop.to_string()),
             ("{screen}", self.screens[0].1.to_string()),
             ("{handover}", self.handover.to_string()),
             ("{topic}", self.topic.to_string()),
             ("{induction}", self.induction.to_string()),
+            ("{scan}", self.scan.to_string()),
             // Nobody's: those that are somebody's are tried where they are made.
             ("{token}", Uuid::nil().to_string()),
+            ("{note}", Uuid::nil().to_string()),
             ("{session}", Uuid::nil().to_string()),
             ("{secret}", "nothing".to_owned()),
         ];
@@ -209,6 +224,7 @@ impl House {
             ),
             ("airings/{id}", format!("airings/{}", self.airing)),
             ("presences/{id}", format!("presences/{}", self.presence)),
+            ("workshops/{id}", format!("workshops/{}", self.workshop)),
             ("screens/{id}", format!("screens/{}", self.screens[0].1)),
             ("handovers/{id}", format!("handovers/{}", self.handover)),
             ("topics/{id}", format!("topics/{}", self.topic)),

@@ -3,6 +3,7 @@
 use uuid::Uuid;
 use wetside::identity::Person;
 use wetside::inductions::actions::{NewInduction, induct};
+use wetside::inductions::scans::{self, NewScan};
 use wetside::rights::{Induct, KeepTopics};
 use wetside::topics::Required;
 use wetside::topics::actions::{NewTopic, set_topic};
@@ -26,14 +27,28 @@ pub(super) async fn topic(stage: &Stage) -> Uuid {
     set.unwrap().id("topic").unwrap()
 }
 
-/// Somebody's induction on it, and one of each of the cast but the steward; all wait for
-/// their confirmation.
+/// Somebody's induction on it, and one of each of the cast but the steward, with a scan;
+/// all wait for their confirmation.
 pub(super) async fn inductions(stage: &Stage, topic: Uuid, person: &Person) -> Uuid {
     let cast = &stage.cast;
     for other in [&cast.member, &cast.trained, &cast.treasurer] {
-        induction(stage, topic, other.id).await;
+        let record = induction(stage, topic, other.id).await;
+        scan(stage, record).await;
     }
     induction(stage, topic, person.id).await
+}
+
+/// The scan of a record's paper.
+pub(super) async fn scan(stage: &Stage, induction_id: Uuid) -> Uuid {
+    let permit = stage.permit::<Induct>(&stage.cast.steward).await;
+    let new = NewScan {
+        induction_id,
+        also: Vec::new(),
+        file: b"%PDF-1.4\n%%EOF\n".to_vec(),
+    };
+    let app = &stage.installation.app;
+    let done = scans::add(app, &permit.unwrap(), new_key(), new).await;
+    done.unwrap().id("scan").unwrap()
 }
 
 async fn induction(stage: &Stage, topic: Uuid, person: Uuid) -> Uuid {

@@ -23,7 +23,16 @@ fn variants(path: &str, name: &str) -> Vec<String> {
 
 #[test]
 fn every_problem_has_a_sentence() {
-    let words = ["problems", "mix_problems", "inductions", "sheets", "air"].map(|file| {
+    let words = [
+        "problems",
+        "mix_problems",
+        "inductions",
+        "scans",
+        "sheets",
+        "air",
+        "workshops",
+    ]
+    .map(|file| {
         let path = format!("server/web/messages/{file}.rs");
         source(&path)
     });
@@ -52,6 +61,7 @@ fn nothing_is_called_harmless() {
         "sheets",
         "topics",
         "verdicts",
+        "workshops",
     ]
     .map(|file| format!("server/web/messages/{file}.rs"))
     .to_vec();

@@ -1,6 +1,6 @@
 //! A book with entries of every kind: two trays, two mixes, notes, one taken
 //! back, one mix discarded, lamps tested, the room checked, people inducted, the fan off
-//! and on again, the room handed over.
+//! and on again, the room handed over, workshops held.
 
 use uuid::Uuid;
 use wetside::arrivals::{Arrived, Expected, LeavingExpected, Left, NotConfirmedLeft};
@@ -21,11 +21,11 @@ use wetside::rights::Role;
 use wetside::screens::{PinRemoved, PinSet, ScreenEnded, ScreenPaired, ScreenRenamed};
 use wetside::sheets::{NoteUndone, Noted, Wear};
 
-use super::the_room;
+use super::{incidents, the_room};
 
 /// So many entries the book has: the room's opening, its steward joining, and
 /// what [`write`] writes.
-pub(crate) const ENTRIES: i64 = 104;
+pub(crate) const ENTRIES: i64 = 112 + super::workshops::ENTRIES;
 
 pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let joined = Joined {
@@ -75,11 +75,13 @@ pub(crate) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     the_room::checks(book).await?;
     the_room::lamps(book, first.paper_class_id).await?;
     the_room::air(book, space).await?;
+    incidents::write(book, printer).await?;
     super::inductions::write(book, printer).await?;
     the_room::outages(book).await?;
     screens(book, printer).await?;
     presences(book, printer).await?;
-    handovers(book, printer).await
+    handovers(book, printer).await?;
+    super::workshops::write(book, printer).await
 }
 
 fn discarded(gone: &Mixed) -> Discarded {
@@ -371,6 +373,7 @@ async fn noted(
         sheets: 6,
         is_estimated: false,
         corrects_seq: None,
+        workshop_id: None,
         wear: mixes
             .iter()
             .map(|mix| Wear {

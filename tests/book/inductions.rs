@@ -2,16 +2,19 @@
 
 use uuid::Uuid;
 use wetside::error::Result;
+use wetside::inductions::scans::Media;
 use wetside::inductions::{
-    Basis, Covered, Inducted, InductionConfirmed, InductionWithdrawn, Means,
+    Basis, Covered, Inducted, InductionConfirmed, InductionScanRemoved, InductionScanned,
+    InductionWithdrawn, Means,
 };
 use wetside::logbook::Book;
+use wetside::logbook::beside::erase_beside;
 use wetside::products;
 use wetside::topics::{Required, TopicSet, Trait};
 
 use super::bench::steward;
 
-/// Eight entries.
+/// Eleven entries.
 pub(super) async fn write(book: &mut Book<'_>, printer: Uuid) -> Result<()> {
     let product = products::products(book.tx()).await?.remove(0).id;
     let by_trait = Required::ByTrait(vec![Trait::Sensitiser, Trait::AcidOrAlkali]);
@@ -89,5 +92,35 @@ async fn withdrawn(book: &mut Book<'_>, person_id: Uuid, topics: &[Covered]) -> 
         reason: "Another person's paper".to_owned(),
     };
     book.append(&withdrawn).await?;
-    Ok(())
+    scans(book, &paper).await
+}
+
+/// Its paper was scanned twice, and one of the scans was erased.
+async fn scans(book: &mut Book<'_>, paper: &Inducted) -> Result<()> {
+    let mut first = None;
+    for file in ["%PDF-1.4 of somebody else", "%PDF-1.4 of the right one"] {
+        let aside = book.lay_file_aside(file.as_bytes().to_vec())?;
+        let scanned = InductionScanned {
+            scan_id: book.new_id(),
+            induction_id: paper.induction_id,
+            person_id: paper.person_id,
+            media: Media::Pdf,
+            bytes: 25,
+            beside_sha256: aside.sha256(),
+        };
+        let seq = book.append(&scanned).await?;
+        aside.lay(book.tx(), seq).await?;
+        first.get_or_insert((scanned.scan_id, seq));
+    }
+    let Some((scan_id, erases_beside_seq)) = first else {
+        return Ok(());
+    };
+    let removed = InductionScanRemoved {
+        scan_id,
+        induction_id: paper.induction_id,
+        person_id: paper.person_id,
+        erases_beside_seq,
+    };
+    let by = book.append(&removed).await?;
+    erase_beside(book.tx(), erases_beside_seq, by).await
 }

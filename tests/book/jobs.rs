@@ -29,7 +29,7 @@ async fn a_night_verifies_seals_and_plans_the_next_one() {
         library
             .count("work where due_at > '2026-11-25 12:00Z'")
             .await,
-        8
+        9
     );
     library.clock.set(NIGHT);
     assert_eq!(tick(&library.app).await.unwrap(), 5);
@@ -53,11 +53,12 @@ async fn a_night_verifies_seals_and_plans_the_next_one() {
     let next = "work where (kind, due_at) in (
         ('verify_book', '2026-11-27 02:10Z'), ('seal_book', '2026-11-27 02:40Z'),
         ('fog_tests_due', '2026-11-26 03:10Z'), ('room_checks_due', '2026-11-26 03:15Z'),
-        ('inductions_due', '2026-11-26 03:20Z'), ('ask_after', '2026-11-26 02:55Z'),
+        ('inductions_due', '2026-11-26 03:20Z'), ('erase_guest_names', '2026-11-26 03:30Z'),
+        ('ask_after', '2026-11-26 02:55Z'),
         ('close_presences', '2026-11-26 23:00Z'),
         ('expire', '2026-11-26 03:00Z'))";
-    assert_eq!(library.count(next).await, 8);
-    assert_eq!(library.count("work").await, 8);
+    assert_eq!(library.count(next).await, 9);
+    assert_eq!(library.count("work").await, 9);
 }
 
 #[tokio::test]
@@ -65,7 +66,7 @@ async fn nights_without_the_program_are_made_up_for_once() {
     let library = Library::open().await;
     tick(&library.app).await.unwrap();
     library.clock.set(NIGHT + Duration::days(10));
-    assert_eq!(tick(&library.app).await.unwrap(), 8);
+    assert_eq!(tick(&library.app).await.unwrap(), 9);
     assert_eq!(library.count("verification").await, 1);
 }
 
@@ -78,7 +79,7 @@ async fn of_two_instances_one_does_each_job() {
     let (ours, theirs) = tokio::join!(tick(&library.app), tick(&second));
     assert_eq!(ours.unwrap() + theirs.unwrap(), 5);
     assert_eq!(library.count("verification").await, 1);
-    assert_eq!(library.count("work").await, 8);
+    assert_eq!(library.count("work").await, 9);
 }
 
 #[tokio::test]

@@ -54,6 +54,7 @@ pub(super) fn altered(column: &Column) -> String {
             else set_byte({name}, 0, get_byte({name}, 0) # 1) end"
         ),
         "boolean" => format!("not {name}"),
+        "uuid[]" => format!("array_append({name}, gen_random_uuid())"),
         "text[]" => format!("array_append({name}, 'x')"),
         "integer[]" | "bigint[]" => format!("array_append({name}, 1)"),
         other => panic!("no way to alter a column of the sort {other}"),
@@ -71,6 +72,7 @@ pub(super) fn invented(sort: &str) -> &'static str {
         "timestamp with time zone" => "timestamptz '2026-01-01'",
         "bytea" => "decode(repeat('07', 32), 'hex')",
         "boolean" => "true",
+        "uuid[]" => "array[gen_random_uuid()]",
         "text[]" => "'{x}'::text[]",
         "integer[]" => "'{1}'::integer[]",
         "bigint[]" => "'{1}'::bigint[]",

@@ -10,10 +10,13 @@
 mod bench;
 mod catalogue;
 mod helpers;
+mod incidents;
 mod inductions;
 mod jobs;
 mod knife;
 mod mixes;
 mod reading;
+mod taken_away;
 mod tampering;
 mod the_room;
+mod workshops;

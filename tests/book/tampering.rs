@@ -35,7 +35,7 @@ async fn an_untouched_book_verifies_clean() {
         report.to_string(),
         format!(
             "Room ours: {ENTRIES} entries, not sealed; 1..{ENTRIES} rest on this database \
-             alone.\n  Everything agrees."
+             alone.\n  3 texts beside it were erased.\n  Everything agrees."
         )
     );
 }

@@ -97,6 +97,10 @@ const WANT_INPUT: &[&str] = &[
     "/rooms/{room}/checks",
     "/rooms/{room}/checks/{check}/record",
     "/rooms/{room}/air/{space}/measure",
+    "/rooms/{room}/incidents",
+    "/rooms/{room}/avoid",
+    "/rooms/{room}/workshops",
+    "/rooms/{room}/workshops/{workshop}/guests",
 ];
 
 /// Every page: of the steward's first, then what others see otherwise.
@@ -117,6 +121,10 @@ pub(super) async fn all(house: &House, site: &Site) -> Vec<Shown> {
     all.push(Shown::to(
         Who::Member,
         house.page_path("/rooms/{room}/sheets/{seq}/undo"),
+    ));
+    all.push(Shown::to(
+        Who::Member,
+        house.page_path("/rooms/{room}/incidents/{incident}"),
     ));
     all.extend(of_nobody(house, site).await);
     all.extend(of_screens(house));

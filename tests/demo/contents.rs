@@ -289,9 +289,14 @@ const OF_THE_ROOM: &[(i64, &str)] = &[
 
 /// The same, of people.
 const OF_PEOPLE: &[(i64, &str)] = &[
+    (1, "workshop where begins_at > $now"),
+    (1, "workshop where ended_seq is not null and is_confirmed"),
+    (2, "guest where erased_seq is not null"),
+    (1, "pass where workshop_id is not null"),
     (38, "induction where confirmed_by = 'own_account'"),
     (5, "induction where basis = 'on_paper'"),
     (1, "induction where basis = 'self_declared'"),
+    (5, "induction_scan where removed_seq is null"),
     (1, "induction where withdrawn_seq is not null"),
     (1, "induction where renews_id is not null"),
     (1, "topic where version > 1"),
@@ -300,6 +305,10 @@ const OF_PEOPLE: &[(i64, &str)] = &[
     // Whoever came into an empty room said until when, and one stayed longer.
     (20, "presence where expected_at is not null"),
     (1, "entry where kind = 'leaving_expected'"),
+    (3, "incident"),
+    (2, "incident where finished_seq is null"),
+    (1, "incident where erased_seq is not null"),
+    (1, "incident_look"),
     // A supplement that is overdue, of which stewards were told.
     (1, "supplement_told"),
     (

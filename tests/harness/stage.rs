@@ -20,6 +20,7 @@ use wetside::identity::{Client, Permit, Person, permit_for};
 use wetside::kinds::KINDS;
 use wetside::logbook::vault::Vault;
 use wetside::logbook::verify::verify;
+use wetside::logbook::verify_report::Report;
 use wetside::logbook::{Asked, Author, Key, Recording, fingerprint};
 use wetside::mixes::actions::{NewMix, VesselId, mix};
 use wetside::products::actions::{NewProduct, set_product};
@@ -220,13 +221,18 @@ impl Stage {
 
     /// Checks the room's book and everything made of it.
     pub(crate) async fn check_book(&self) {
+        let report = self.verified().await;
+        assert!(report.is_clean(), "{report}");
+    }
+
+    /// What verifying the room's book finds.
+    pub(crate) async fn verified(&self) -> Report {
         let owner = self.installation.app.owner().unwrap();
         let vault = Vault {
             data: self.installation.data.clone(),
             key_file: None,
         };
-        let report = verify(owner, KINDS, &vault, self.room).await.unwrap();
-        assert!(report.is_clean(), "{report}");
+        verify(owner, KINDS, &vault, self.room).await.unwrap()
     }
 
     /// Sets up a tray and mixes a litre of developer at 1+9 in it.
@@ -346,6 +352,7 @@ impl Stage {
             is_toned: false,
             is_without_tray: false,
             happened_at_us: None,
+            workshop_id: None,
         };
         note_sheets(&self.installation.app, &permit, new_key(), note).await
     }

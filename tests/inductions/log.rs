@@ -42,7 +42,7 @@ fn a_group_is_recorded_at_once_and_each_confirms_for_themself() {
     });
 }
 
-fn on_paper(person: uuid::Uuid, topic: uuid::Uuid, day: &str) -> NewInduction {
+pub(super) fn on_paper(person: uuid::Uuid, topic: uuid::Uuid, day: &str) -> NewInduction {
     NewInduction {
         person_ids: vec![person],
         topic_ids: vec![topic],

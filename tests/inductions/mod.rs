@@ -12,6 +12,7 @@ mod confirming;
 mod due;
 mod gate;
 mod log;
+mod scans;
 mod supplements;
 mod topics;
 
@@ -62,7 +63,7 @@ impl Stage {
         read.await.unwrap()
     }
 
-    fn scope(&self) -> Scope {
+    pub(crate) fn scope(&self) -> Scope {
         Scope {
             room: self.room,
             person: None,

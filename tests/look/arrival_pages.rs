@@ -2,8 +2,9 @@
 
 use askama::Template;
 use wetside::arrivals::views::{
-    ArrivePage, AsksUntil, LackShown, LeavePage, NotConfirmed, NotYet, OpenTray, PersonHere,
-    RollPage, StayShown, SupervisedForm, SupervisedPage, WhoIsHere,
+    ArrivePage, AsksUntil, GroupOnRoll, GuestOnRoll, GuestsHere, LackShown, LeavePage,
+    NotConfirmed, NotYet, OpenTray, PersonHere, RollPage, StayShown, SupervisedForm,
+    SupervisedPage, WhoIsHere,
 };
 use wetside::board::views::BottleOnBoard;
 use wetside::web::drawing::{Standing, VerdictWord};
@@ -62,6 +63,10 @@ pub(crate) fn here() -> WhoIsHere {
                     .then(|| "expected to have left at 17:00, not confirmed".to_owned()),
             })
             .collect(),
+        guests: vec![GuestsHere {
+            count: 2,
+            said: "2 guests of Ines Vatry’s workshop".to_owned(),
+        }],
         places: 10,
     }
 }
@@ -115,6 +120,7 @@ pub(crate) fn asks() -> AsksUntil {
 fn arrive_empty_room(shell: Shell) -> String {
     let nobody = WhoIsHere {
         people: Vec::new(),
+        guests: Vec::new(),
         places: 10,
     };
     let wrong = "Choose a time that is still to come, no later than you would be taken for gone.";
@@ -136,6 +142,7 @@ fn staying(shell: Shell, expected: Option<&str>, is_overdue: bool) -> String {
     let page = ArrivePage {
         stay: Some(StayShown {
             is_alone: true,
+            has_guests: is_overdue,
             expected: expected.map(moment),
             is_overdue,
             asks: asks(),
@@ -174,6 +181,9 @@ fn arrive_view(
         stay: None,
         told: vec!["Ines Vatry".to_owned(), "Alwin Corrie".to_owned()],
         since: is_here.then(|| (moment("16:20"), moment("23:00"))),
+        avoid: vec![
+            "You wanted to avoid this: Larch print developer stands in a tray now.".to_owned(),
+        ],
         cautions: vec![
             "Larch print developer, concentrate as supplied: H317, H319. Read the supplier’s \
              safety data sheet before you pour."
@@ -207,6 +217,10 @@ fn leaving(shell: Shell, is_here: bool) -> String {
         is_here,
         are_others: false,
         answers_for: vec!["Sunniva Braithe".to_owned()],
+        leads: Some((
+            "w1".to_owned(),
+            "2 guests of your workshop are still here.".to_owned(),
+        )),
         open: vec![OpenTray {
             name: "Long bench, Developer".to_owned(),
             mix: "Larch print developer 1+9".to_owned(),
@@ -229,6 +243,7 @@ fn rolled(shell: Shell, here: WhoIsHere, not_confirmed: Vec<NotConfirmed>) -> St
     let page = RollPage {
         shell,
         as_of: moment("Thu 26 Nov 2026, 17:02"),
+        groups: here.guests.iter().map(group).collect(),
         here,
         not_confirmed,
         may_arrive: true,
@@ -236,6 +251,18 @@ fn rolled(shell: Shell, here: WhoIsHere, not_confirmed: Vec<NotConfirmed>) -> St
         may_supervise: true,
     };
     page.render().unwrap()
+}
+
+fn group(here: &GuestsHere) -> GroupOnRoll {
+    let guest = |name: &str| GuestOnRoll {
+        name: name.to_owned(),
+        since: moment("16:30"),
+    };
+    GroupOnRoll {
+        workshop: "w1".to_owned(),
+        said: here.said.clone(),
+        guests: vec![guest("Ilka Brandt"), guest("Jonas Reh")],
+    }
 }
 
 fn roll(shell: Shell) -> String {
@@ -268,6 +295,7 @@ fn supervised(shell: Shell) -> String {
 fn roll_empty(shell: Shell) -> String {
     let nobody = WhoIsHere {
         people: Vec::new(),
+        guests: Vec::new(),
         places: 10,
     };
     rolled(shell, nobody, Vec::new())

@@ -1,6 +1,7 @@
 //! Topics and inductions, with invented people.
 
 use askama::Template;
+use wetside::inductions::scans::views::{ScanForm, ScanPage, ScanShown};
 use wetside::inductions::views::{
     BesideForm, CoveredRow, InForcePage, InForceRow, InductionForm, InductionFormPage,
     InductionsPage, PersonPage, PersonRow, RecordPage, RecordShown, StandingRow, SupplementRow,
@@ -30,6 +31,7 @@ pub(crate) const PAGES: &[Page] = &[
     ("induction-in-force", in_force),
     ("induction-new", induction_new),
     ("induction-withdraw", induction_withdraw),
+    ("induction-scan", scan_new),
 ];
 
 fn placed(shell: Shell, place: Place) -> Shell {
@@ -251,7 +253,36 @@ fn record_page(shell: Shell) -> String {
         shell: placed(shell, Place::OwnInductions),
         record: record(None),
         as_of: moment("Thu 26 Nov 2026, 18:05"),
+        scans: vec![
+            scan("Scan, PDF, 1.2\u{a0}MB, added Thu 26 Nov 2026, 18:04", true),
+            scan("A scan (JPEG) of Thu 26 Nov 2026, 18:02 was erased.", false),
+        ],
         may_keep: true,
+    };
+    page.render().unwrap()
+}
+
+fn scan(words: &str, is_there: bool) -> ScanShown {
+    ScanShown {
+        id: "s1".to_owned(),
+        words: words.to_owned(),
+        is_there,
+    }
+}
+
+fn scan_new(shell: Shell) -> String {
+    let page = ScanPage {
+        shell: placed(shell, Place::Inductions),
+        record: record(None),
+        others: vec![Choice::new("i2", "Ines Vatry")],
+        form: ScanForm {
+            key: "k".to_owned(),
+            also: strings(&["i2"]),
+        },
+        problems: Problems::one(
+            "scan",
+            "Choose a file: the paper as a PDF, or photographed.",
+        ),
     };
     page.render().unwrap()
 }

@@ -12,6 +12,7 @@ mod bench_pages;
 mod check_pages;
 mod colours;
 mod desk_pages;
+mod incident_pages;
 mod induction_pages;
 mod keeping_pages;
 mod lamp_pages;
@@ -26,6 +27,7 @@ mod product_pages;
 mod rules;
 mod screen_pages;
 mod testing_pages;
+mod workshop_pages;
 
 use wetside::web::assets;
 use wetside::web::shell::{Display, Place, RoomName, Shell};
@@ -42,6 +44,7 @@ pub(crate) fn pages() -> Vec<Page> {
         check_pages::PAGES,
         desk_pages::PAGES,
         induction_pages::PAGES,
+        incident_pages::PAGES,
         keeping_pages::PAGES,
         lamp_pages::PAGES,
         line_pages::PAGES,
@@ -54,6 +57,7 @@ pub(crate) fn pages() -> Vec<Page> {
         testing_pages::PAGES,
         product_pages::PAGES,
         print_pages::PAGES,
+        workshop_pages::PAGES,
     ]
     .concat()
 }
@@ -86,6 +90,8 @@ pub(crate) fn shell(display: Display) -> Shell {
             Place::Inductions,
             Place::Topics,
             Place::Air,
+            Place::Incidents,
+            Place::Workshops,
             Place::Settings,
             Place::Screens,
             Place::Handover,

@@ -47,6 +47,41 @@ const UNLINKED: &[(&str, &str, &str)] = &[
         "offered where a discard may be undone",
     ),
     (
+        "/rooms/{room}/incidents/{incident}/erase",
+        "steward",
+        "offered on an incident that was opened",
+    ),
+    (
+        "/rooms/{room}/workshops/{workshop}/change",
+        "steward",
+        "offered until it is opened",
+    ),
+    (
+        "/rooms/{room}/workshops/{workshop}/call-off",
+        "steward",
+        "offered until it is opened",
+    ),
+    (
+        "/rooms/{room}/workshops/{workshop}/open",
+        "member trained steward",
+        "offered on its day, until it is opened",
+    ),
+    (
+        "/rooms/{room}/workshops/{workshop}/guests",
+        "member trained",
+        "offered to whoever leads it",
+    ),
+    (
+        "/rooms/{room}/workshops/{workshop}/end",
+        "member trained",
+        "offered to whoever leads it",
+    ),
+    (
+        "/rooms/{room}/workshops/{workshop}/take-over",
+        "member trained steward",
+        "offered to whoever is in the room",
+    ),
+    (
         "/rooms/{room}/bench-sheet/entered/{seq}",
         "trained steward",
         "where entering a sheet leads to",

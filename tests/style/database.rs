@@ -256,6 +256,10 @@ async fn fill(house: &House, db: &mut PgConnection) {
             values ('{room}', '{person}', '-', '2026-11-25 12:00 UTC')"
         ),
         format!(
+            "insert into avoid_note (room_id, id, person_id, words, made_at)
+            values ('{room}', '{person}', '{person}', '-', '2026-11-25 12:00 UTC')"
+        ),
+        format!(
             "insert into rinse (room_id, vessel_id, due_seq, rinsed_seq)
             values ('{room}', '{person}', 1, 2)"
         ),

@@ -19,6 +19,7 @@ const NOUNS: &[&str] = &[
     "checks",
     "emergency",
     "handover",
+    "incidents",
     "inductions",
     "labels",
     "lamps",
@@ -33,6 +34,7 @@ const NOUNS: &[&str] = &[
     "sheets",
     "topics",
     "trays",
+    "workshops",
 ];
 
 /// What each shared module may import, and nothing else of the program.
@@ -104,6 +106,11 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "words for what people were told",
     ),
     (
+        "server/web/messages/scans.rs",
+        &["inductions"],
+        "words for scans of papers",
+    ),
+    (
         "server/web/messages/topics.rs",
         &["topics"],
         "words for what asks for a topic",
@@ -112,6 +119,16 @@ const EXCEPTIONS: &[(&str, &[&str], &str)] = &[
         "server/web/messages/ingredients.rs",
         &["products"],
         "words for what products are made of",
+    ),
+    (
+        "server/web/messages/incidents.rs",
+        &["incidents"],
+        "words for what happened",
+    ),
+    (
+        "server/web/messages/workshops.rs",
+        &["workshops"],
+        "words for workshops and their guests",
     ),
     (
         "server/web/messages/lamps.rs",

@@ -207,6 +207,7 @@ impl Bath {
             is_toned: false,
             is_without_tray: false,
             happened_at_us: None,
+            workshop_id: None,
         };
         let app = &self.stage.installation.app;
         note_sheets(app, &permit.unwrap(), new_key(), note)

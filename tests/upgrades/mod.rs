@@ -13,6 +13,7 @@ const DUMPS: &[(&str, &str)] = &[
     ("0001", include_str!("0001.sql")),
     ("0007", include_str!("0007.sql")),
     ("0011", include_str!("0011.sql")),
+    ("0018", include_str!("0018.sql")),
 ];
 
 #[test]

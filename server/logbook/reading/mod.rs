@@ -17,7 +17,7 @@ pub(super) mod store;
 pub use store::EntryRow;
 
 /// Entries read at a time.
-pub(super) const PAGE: i64 = 500;
+pub const PAGE: i64 = 500;
 
 /// The room of a short name.
 ///
@@ -81,7 +81,7 @@ pub async fn write_out(
 async fn write_entries(tx: &mut RoomTx, out: &mut (impl Write + Send)) -> Result<i64> {
     write_header(tx, out).await?;
     let (mut after, mut entries) = (i64::MIN, 0);
-    while let Some((last, count)) = write_page(tx, out, after).await? {
+    while let Some((last, count)) = write_page(tx, out, after, &|_| true).await? {
         after = last;
         entries += count;
     }
@@ -96,8 +96,8 @@ pub async fn write_header(tx: &mut RoomTx, out: &mut (impl Write + Send)) -> Res
     export::write_header(out, tx.room(), is_demo(tx).await?).map_err(refused)
 }
 
-/// Writes the next entries; answers the last one's number and how many they
-/// are, or nothing at the end of the book.
+/// Writes the next entries, of those that are not shown their place alone; answers
+/// the last one's number and how many they are, or nothing at the end of the book.
 ///
 /// # Errors
 /// That the database is away, or that `out` refuses.
@@ -105,11 +105,16 @@ pub async fn write_page(
     tx: &mut RoomTx,
     out: &mut (impl Write + Send),
     after: i64,
+    is_shown: &(dyn Fn(i64) -> bool + Sync),
 ) -> Result<Option<(i64, i64)>> {
     let rows = store::rows_after(tx, after, PAGE).await?;
     let mut count = 0;
     for row in &rows {
-        export::write_entry(out, &row.stored()).map_err(refused)?;
+        let written = match is_shown(row.seq) {
+            true => export::write_entry(out, &row.stored()),
+            false => export::write_withheld(out, &row.stored()),
+        };
+        written.map_err(refused)?;
         count += 1;
     }
     Ok(rows.last().map(|last| (last.seq, count)))

@@ -167,6 +167,7 @@ impl PaperNoteIn {
                 is_toned: self.is_toned,
                 is_without_tray: self.is_unknown_tray,
                 happened_at_us: Some(micros(at?)),
+                workshop_id: None,
             },
         })
     }

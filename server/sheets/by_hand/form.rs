@@ -151,6 +151,7 @@ impl PaperForm {
                 is_toned: is_ticked(&self.toned, row),
                 is_without_tray: is_ticked(&self.unknown_tray, row),
                 happened_at_us: Some(time?.0),
+                workshop_id: None,
             },
         })
     }

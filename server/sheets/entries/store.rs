@@ -22,6 +22,7 @@ struct PassRows {
     count: Vec<i32>,
     is_film: Vec<bool>,
     is_estimated: Vec<bool>,
+    workshop: Vec<Option<Uuid>>,
     happened_at: Vec<OffsetDateTime>,
     worn: WearRows,
 }
@@ -57,6 +58,7 @@ impl PassRows {
             rows.size.push(Some(noted.sheet_size_id));
             rows.is_film.push(false);
             rows.is_estimated.push(noted.is_estimated);
+            rows.workshop.push(noted.workshop_id);
             let uncounted = noted.is_estimated.then_some(each.happened_at);
             rows.worn.push(each.seq, &noted.wear, uncounted);
         }
@@ -73,6 +75,7 @@ impl PassRows {
             rows.size.push(None);
             rows.is_film.push(true);
             rows.is_estimated.push(false);
+            rows.workshop.push(None);
             rows.worn.push(each.seq, &noted.wear, None);
         }
         Ok(rows)
@@ -128,12 +131,12 @@ async fn insert(tx: &mut RoomTx, rows: &PassRows) -> Result<()> {
         r#"
         insert into pass (
             room_id, seq, id, line_id, person_id, paper_class_id, sheet_size_id, sheets, is_film,
-            is_estimated, happened_at, reversed_by
+            is_estimated, happened_at, workshop_id, reversed_by
         )
         select $1, t.*, null
         from unnest(
             $2::bigint[], $3::uuid[], $4::uuid[], $5::uuid[], $6::uuid[], $7::uuid[],
-            $8::integer[], $9::boolean[], $10::boolean[], $11::timestamptz[]
+            $8::integer[], $9::boolean[], $10::boolean[], $11::timestamptz[], $12::uuid[]
         ) t
         "#,
         room,
@@ -146,7 +149,8 @@ async fn insert(tx: &mut RoomTx, rows: &PassRows) -> Result<()> {
         &rows.count,
         &rows.is_film,
         &rows.is_estimated,
-        &rows.happened_at
+        &rows.happened_at,
+        &rows.workshop as &[Option<Uuid>]
     )
     .execute(tx.db())
     .await?;

@@ -6,7 +6,9 @@
 use serde::de::DeserializeOwned;
 use uuid::Uuid;
 
-use super::{air, arrivals, checks, inductions, lamps, mix_entries, topics};
+use super::{
+    air, arrivals, checks, incidents, inductions, lamps, mix_entries, scans, topics, workshops,
+};
 use crate::bench::{BottleSet, FinishingSet, LineSet, SpaceSet, TraySet, WashEmptied, WashJoined};
 use crate::book::names::Names;
 use crate::handover::{HandedOver, HandoverOpened, HandoverWithdrawn};
@@ -149,6 +151,9 @@ pub fn sentences() -> impl Iterator<Item = &'static (&'static str, Sentence)> {
         air::SENTENCES,
         topics::SENTENCES,
         inductions::SENTENCES,
+        scans::SENTENCES,
+        incidents::SENTENCES,
+        workshops::SENTENCES,
     ];
     SENTENCES.iter().chain(nouns.into_iter().flatten())
 }
@@ -385,8 +390,11 @@ fn noted(entry: &Noted, telling: Telling<'_>) -> String {
         Some(seq) => format!("In place of the note of entry {seq}: {count}"),
         None => count,
     };
+    let workshop = entry.workshop_id.map_or_else(String::new, |id| {
+        format!(" and the workshop {}", telling.name(id))
+    });
     format!(
-        "{beginning} of {}, {}, down {}, noted for {}.",
+        "{beginning} of {}, {}, down {}, noted for {}{workshop}.",
         telling.name(entry.sheet_size_id),
         telling.name(entry.paper_class_id),
         telling.name(entry.line_id),

@@ -20,6 +20,10 @@ pub const ROOM_CHECKS: &str = "Room checks";
 pub const FOG_TESTS: &str = "Fog tests of lamps and screens";
 /// Heading: what is known of the exhaust of each space.
 pub const AIR: &str = "Room air";
+/// Heading: incidents that are not dealt with, by number.
+pub const INCIDENTS: &str = "Incidents";
+/// Heading: workshops that are to come.
+pub const WORKSHOPS: &str = "Workshops";
 /// Heading: products that nobody may mix from.
 pub const NO_SAFETY_DATA: &str = "Products without safety data";
 /// Heading: what the page for emergencies lacks.
@@ -76,6 +80,12 @@ pub fn bottled(bottle: &str, what: &str, mixed: &str, verdict: &str) -> String {
 #[must_use]
 pub fn standing((line, tray): (&str, &str), what: &str, mixed: &str, verdict: &str) -> String {
     format!("{line}, {tray}: {what}, mixed {mixed}. {verdict}.")
+}
+
+/// An incident, of which the number is all that is handed over.
+#[must_use]
+pub fn unfinished(number: i64) -> String {
+    format!("Incident {number} is not dealt with.")
 }
 
 /// A paired screen.

@@ -48,6 +48,9 @@ fn known(notice: &Notice) -> String {
         } => super::inductions::supplement_due(name, topic, *people),
         Notice::RoomCheckDue { name, due_on, .. } => super::checks::told_overdue(name, due_on),
         Notice::RoomCheckFailed { name, remark, .. } => super::checks::told_failed(name, remark),
+        Notice::IncidentOfYours { number, by, .. } => super::incidents::of_yours(*number, by),
+        Notice::SeeADoctor {} => super::incidents::SEE_A_DOCTOR.to_owned(),
+        Notice::OfferOtherTask { name } => super::incidents::other_task(name),
         Notice::StillThere { expected } => super::arrivals::still_there(expected),
         Notice::NothingHeardOf { name, expected } => {
             super::arrivals::nothing_heard_of(name, expected)
@@ -117,7 +120,12 @@ pub fn link(told: &Told) -> Option<String> {
             Some(format!("/sheets/{corrected}"))
         }
         Told::Known(Notice::NoteTakenBack { note, .. }) => Some(format!("/sheets/{note}")),
-        Told::Unknown(_) => None,
+        Told::Known(Notice::IncidentOfYours { incident, .. }) => {
+            Some(format!("/incidents/{incident}"))
+        }
+        Told::Known(Notice::SeeADoctor {} | Notice::OfferOtherTask { .. }) | Told::Unknown(_) => {
+            None
+        }
     }
 }
 

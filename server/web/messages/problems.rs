@@ -15,6 +15,8 @@ pub fn problem(problem: &Problem, numbers: Numbers) -> String {
         .or_else(|| about_people(problem))
         .or_else(|| about_presence(problem))
         .or_else(|| super::inductions::about_inductions(problem))
+        .or_else(|| super::scans::about_scans(problem))
+        .or_else(|| super::workshops::about_workshops(problem))
         .or_else(|| about_screens(problem))
         .or_else(|| about_numbers(problem, numbers))
         .or_else(|| super::air::about_air(problem))
@@ -337,6 +339,7 @@ fn of_the_tray(problem: &Problem) -> &'static str {
             "You chose one container and wrote the name of another. Keep one of the two."
         }
         Problem::AlreadyUndone => "This was undone before.",
+        Problem::AlreadyErased => "This was erased before.",
         Problem::MixGone => {
             "This mix stands there no more. Look at the board, and begin with what stands there \
              now."
