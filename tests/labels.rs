@@ -171,3 +171,27 @@ fn what_is_gone_has_no_label_and_another_rooms_mix_is_not_there() {
         assert!(gone.page().main().contains("stands there no more"));
     });
 }
+
+/// The sheet at the door leads to the page that takes arrivals, from whatever phone.
+#[test]
+fn the_sheet_at_the_door_leads_to_arriving() {
+    scenario(async |stage: Stage| {
+        let mut member = stage.browser(&stage.cast.member).await;
+        let roll = member.get(&stage.at("/present")).await.expect(200);
+        let links = roll.page().links();
+        let link = links
+            .iter()
+            .find(|(words, _)| words == "Sheet for the door");
+        let sheet = member.get(&link.unwrap().1).await.expect(200);
+        let arrive = stage.at("/arrive");
+        let leads_to = format!("http://127.0.0.1:8480{arrive}");
+        assert!(sheet.page().main().contains(&leads_to));
+        let code = QrCode::of(&leads_to).unwrap();
+        assert!(
+            sheet.body.contains(&code.path),
+            "the code is of that address"
+        );
+        let there = member.get(&arrive).await.expect(200);
+        assert!(there.page().form("I am here").is_some());
+    });
+}

@@ -200,7 +200,8 @@ async fn cautions(tx: &mut RoomTx, baths: &Baths) -> Result<Vec<String>> {
             .any(|(_, _, mix)| mix.product_id == Some(product.id))
     };
     let products = products::products(tx).await?.into_iter();
-    let mut cautions = shared(&products.filter(is_there).collect::<Vec<_>>());
+    let unnamed = baths.iter().any(|(_, _, mix)| mix.product_id.is_none());
+    let mut cautions = shared(&products.filter(is_there).collect::<Vec<_>>(), unnamed);
     for (_, _, mix) in baths {
         let name = verdicts::mix_name(mix.product_name.as_deref());
         let caution = drawing::caution(&name, &mix.hazard_codes);
@@ -211,9 +212,13 @@ async fn cautions(tx: &mut RoomTx, baths: &Baths) -> Result<Vec<String>> {
     Ok(cautions)
 }
 
-/// What several products ask for alike, by concern.
-fn shared(products: &[Product]) -> Vec<String> {
+/// What several products ask for alike, by concern; liquid that nobody can name is unknown.
+fn shared(products: &[Product], holds_unnamed: bool) -> Vec<String> {
     let mut by_concern: BTreeMap<Concern, Vec<&str>> = BTreeMap::new();
+    if holds_unnamed {
+        let unknown = by_concern.entry(Concern::UnknownComposition);
+        unknown.or_default().push(ingredients::UNNAMED);
+    }
     for product in products {
         for concern in product.concerns() {
             by_concern.entry(concern).or_default().push(&product.name);

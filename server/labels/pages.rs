@@ -7,7 +7,7 @@ use time::OffsetDateTime;
 use uuid::Uuid;
 
 use super::views::{LabelPage, Size};
-use super::{LabelOf, label};
+use super::{LabelOf, door_pages, label};
 use crate::app::App;
 use crate::darkroom::verdict::Verdict;
 use crate::database::RoomTx;
@@ -25,10 +25,12 @@ use crate::web::messages::verdicts;
 use crate::web::shell::Place;
 use crate::{bench, board, mixes};
 
-/// The label's route.
+/// The routes of labels and of the sheet at the door.
 #[must_use]
 pub fn pages() -> Pages {
-    Pages::new().get("/rooms/{room}/mixes/{mix}/label", of_mix)
+    Pages::new()
+        .get("/rooms/{room}/mixes/{mix}/label", of_mix)
+        .and(door_pages::pages())
 }
 
 /// Which size is asked for.

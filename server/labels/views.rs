@@ -114,3 +114,17 @@ pub struct LabelPage {
     /// The label.
     pub label: Label,
 }
+
+/// The sheet that hangs at the door.
+#[derive(Debug, Clone, Template)]
+#[template(path = "labels/door_sheet.html")]
+pub struct DoorSheetPage {
+    /// The frame.
+    pub shell: Shell,
+    /// The room's name.
+    pub room: String,
+    /// The whole address of the page to arrive.
+    pub leads_to: String,
+    /// The same as a code.
+    pub code: QrCode,
+}

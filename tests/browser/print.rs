@@ -26,7 +26,7 @@ type Row = (&'static str, (f64, f64), usize, &'static [&'static str]);
 
 const LABEL: &[&str] = &["Neutral paper developer", "1+9", "H317", "Mixed"];
 
-const PRINTED: [Row; 10] = [
+const PRINTED: [Row; 11] = [
     (
         "/rooms/{room}/board",
         A4,
@@ -78,6 +78,17 @@ const PRINTED: [Row; 10] = [
         A4,
         1,
         &["Induction of spare", "Eyewash, version 1", "Inducted"],
+    ),
+    (
+        "/rooms/{room}/door-sheet",
+        A4,
+        1,
+        &[
+            "The cellar",
+            "Point your phone",
+            "/arrive",
+            "Gloves and tongs",
+        ],
     ),
     (
         "/rooms/{room}/inductions/in-force",

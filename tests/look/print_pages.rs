@@ -6,8 +6,8 @@ use time::macros::datetime;
 use wetside::address::PublicAddress;
 use wetside::bench_sheet::views::{BenchSheetPage, LineOnSheet, MixOnSheet, TrayOnSheet};
 use wetside::emergency::views::RoomHelp;
-use wetside::labels::views::{LabelPage, Size};
-use wetside::labels::{LabelOf, label};
+use wetside::labels::views::{DoorSheetPage, LabelPage, Size};
+use wetside::labels::{LabelOf, QrCode, label};
 use wetside::rooms::Settings;
 use wetside::web::chart::{Event, Point, WearChart, WearOverTime};
 use wetside::web::dates::Zone;
@@ -27,7 +27,22 @@ pub(crate) const PAGES: &[Page] = &[
     ("label-a6-full", |shell| a_full_label(shell, Size::A6)),
     ("label-a5-full", |shell| a_full_label(shell, Size::A5)),
     ("bench-sheet", bench_sheet),
+    ("door-sheet", door_sheet),
 ];
+
+fn door_sheet(shell: Shell) -> String {
+    let leads_to = "https://darkroom.example/rooms/cellar/arrive".to_owned();
+    let page = DoorSheetPage {
+        shell: Shell {
+            place: Some(Place::Present),
+            ..shell
+        },
+        room: "The cellar".to_owned(),
+        code: QrCode::of(&leads_to).unwrap(),
+        leads_to,
+    };
+    page.render().unwrap()
+}
 
 /// An evening of an invented mix.
 pub(crate) fn wear() -> WearChart {

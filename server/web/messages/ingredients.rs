@@ -47,6 +47,9 @@ pub fn concerns(concerns: &[Concern]) -> String {
     format!("{treat}{unknown}{SHEET_DECIDES}")
 }
 
+/// Liquid that nobody can name, among names of products.
+pub const UNNAMED: &str = "liquid that nobody can name";
+
 /// What products that stand in the trays ask for alike, at any content.
 #[must_use]
 pub fn shared(concern: Concern, products: &[&str]) -> String {
