@@ -10,7 +10,7 @@ use axum::extract::{DefaultBodyLimit, Extension};
 use axum::handler::Handler;
 use axum::http::Method;
 use axum::middleware::{from_fn, from_fn_with_state};
-use axum::routing::{MethodFilter, on, post};
+use axum::routing::{MethodRouter, get, post};
 use tower_http::catch_panic::CatchPanicLayer;
 use tower_http::timeout::RequestBodyTimeoutLayer;
 
@@ -62,13 +62,7 @@ impl Pages {
         H: Handler<T, App>,
         T: ByRight + 'static,
     {
-        self.add(
-            Method::GET,
-            MethodFilter::GET,
-            path,
-            Some(T::ROW.name),
-            handler,
-        )
+        self.add(Method::GET, path, Some(T::ROW.name), get(handler))
     }
 
     /// A form of a room, sent by the right its handler demands.
@@ -78,30 +72,19 @@ impl Pages {
         H: Handler<T, App>,
         T: ByRight + 'static,
     {
-        self.add(
-            Method::POST,
-            MethodFilter::POST,
-            path,
-            Some(T::ROW.name),
-            handler,
-        )
+        self.add(Method::POST, path, Some(T::ROW.name), post(handler))
     }
 
     /// A form of a room that may bring a file of so many bytes.
     #[must_use]
-    pub fn post_file<H, T>(mut self, path: &str, handler: H, most: usize) -> Self
+    pub fn post_file<H, T>(self, path: &str, handler: H, most: usize) -> Self
     where
         H: Handler<T, App>,
         T: ByRight + 'static,
     {
-        self.listed.push(Listed {
-            method: Method::POST,
-            path: path.to_owned(),
-            right: Some(T::ROW.name),
-        });
         let limit = DefaultBodyLimit::max(most + MOST_BYTES);
-        self.router = self.router.route(path, post(handler).layer(limit));
-        self
+        let taken = post(handler).layer(limit);
+        self.add(Method::POST, path, Some(T::ROW.name), taken)
     }
 
     /// A page outside the rooms' rights: for everyone, or for whoever is logged in.
@@ -111,7 +94,7 @@ impl Pages {
         H: Handler<T, App>,
         T: 'static,
     {
-        self.add(Method::GET, MethodFilter::GET, path, None, handler)
+        self.add(Method::GET, path, None, get(handler))
     }
 
     /// A form outside the rooms' rights.
@@ -121,27 +104,22 @@ impl Pages {
         H: Handler<T, App>,
         T: 'static,
     {
-        self.add(Method::POST, MethodFilter::POST, path, None, handler)
+        self.add(Method::POST, path, None, post(handler))
     }
 
-    fn add<H, T>(
+    fn add(
         mut self,
         method: Method,
-        filter: MethodFilter,
         path: &str,
         right: Option<&'static str>,
-        handler: H,
-    ) -> Self
-    where
-        H: Handler<T, App>,
-        T: 'static,
-    {
+        taken: MethodRouter<App>,
+    ) -> Self {
         self.listed.push(Listed {
             method,
             path: path.to_owned(),
             right,
         });
-        self.router = self.router.route(path, on(filter, handler));
+        self.router = self.router.route(path, taken);
         self
     }
 
@@ -225,10 +203,10 @@ pub fn pages() -> Pages {
 /// A fault in the API's own description.
 pub fn service(app: &App) -> Result<Router> {
     let quiet = Router::new()
-        .route("/live", axum::routing::get(health::live))
-        .route("/ready", axum::routing::get(health::ready))
-        .route("/worker.js", axum::routing::get(offline::worker))
-        .route("/assets/{file}", axum::routing::get(assets::asset_file));
+        .route("/live", get(health::live))
+        .route("/ready", get(health::ready))
+        .route("/worker.js", get(offline::worker))
+        .route("/assets/{file}", get(assets::asset_file));
     let pages = pages()
         .router
         .fallback(error_pages::no_such_page)

@@ -6,7 +6,7 @@ use axum::response::Response;
 use data_encoding::HEXLOWER;
 
 use super::checkpoints;
-use super::pages::{attached, settings};
+use super::pages::settings;
 use super::store::{self, Verified};
 use super::views::{CheckpointRow, CheckpointsPage, LastVerified};
 use crate::app::App;
@@ -18,6 +18,7 @@ use crate::logbook::reading;
 use crate::rights::{ReadBook, Right, SealBook};
 use crate::rooms::Settings;
 use crate::router::Pages;
+use crate::web::attached::attached;
 use crate::web::forms::{page, see_other};
 use crate::web::frame::Frame;
 use crate::web::shell::{Place, Shell};

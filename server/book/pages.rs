@@ -2,8 +2,7 @@
 
 use axum::body::Body;
 use axum::extract::{Path, Query, State};
-use axum::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE};
-use axum::response::{IntoResponse, Response};
+use axum::response::Response;
 use data_encoding::HEXLOWER;
 use time::OffsetDateTime;
 use uuid::Uuid;
@@ -21,6 +20,7 @@ use crate::identity::Permit;
 use crate::rights::{ReadBook, Right, SealBook};
 use crate::rooms::{self, Settings};
 use crate::router::Pages;
+use crate::web::attached::attached;
 use crate::web::dates::Zone;
 use crate::web::fields::Choice;
 use crate::web::forms::{in_words, mend, page};
@@ -184,16 +184,6 @@ async fn whole_book(State(app): State<App>, permit: Permit<SealBook>) -> Result<
         &name,
         Body::from_stream(whole),
     ))
-}
-
-/// A file to keep; slugs and file names are plain letters.
-pub(super) fn attached(media: &'static str, name: &str, body: Body) -> Response {
-    let disposition = format!("attachment; filename=\"{name}\"");
-    let headers = [
-        (CONTENT_TYPE, media.to_owned()),
-        (CONTENT_DISPOSITION, disposition),
-    ];
-    (headers, body).into_response()
 }
 
 async fn entry(

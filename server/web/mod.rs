@@ -8,6 +8,8 @@ pub mod air_units;
 pub mod around;
 /// Style sheets and script, embedded, under names that change with their content.
 pub mod assets;
+/// Files that a browser keeps instead of showing.
+pub mod attached;
 /// How a mix wore, as a chart.
 pub mod chart;
 /// Instants in words of the room's zone, and local times back to instants.

@@ -1,9 +1,9 @@
 //! Tables as files for spreadsheets.
 
-use axum::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE};
-use axum::response::{IntoResponse, Response};
+use axum::response::Response;
 
 use crate::error::{Error, Result};
+use crate::web::attached::attached;
 
 /// A spreadsheet takes a cell that begins so for a formula and runs it.
 #[must_use]
@@ -33,12 +33,7 @@ pub fn download<const WIDTH: usize>(
     let bytes = table
         .into_inner()
         .map_err(|cause| fault(cause.into_error()))?;
-    let kind = (CONTENT_TYPE, "text/csv; charset=utf-8".to_owned());
-    let name = (
-        CONTENT_DISPOSITION,
-        format!("attachment; filename=\"{name}\""),
-    );
-    Ok(([kind, name], bytes).into_response())
+    Ok(attached("text/csv; charset=utf-8", name, bytes))
 }
 
 fn fault(cause: impl std::error::Error + Send + Sync + 'static) -> Error {

@@ -1,13 +1,14 @@
 //! Forms that bring a file, and the file as it is taken away again.
 
 use axum::extract::{FromRequest, Multipart, Request};
-use axum::http::StatusCode;
-use axum::http::header::{CONTENT_DISPOSITION, CONTENT_SECURITY_POLICY, CONTENT_TYPE};
+use axum::http::header::CONTENT_SECURITY_POLICY;
+use axum::http::{HeaderValue, StatusCode};
 use axum::response::{IntoResponse, Response};
 
 use crate::app::App;
 use crate::error::{Error, Result};
 use crate::problem::Problem;
+use crate::web::attached::attached;
 
 /// What a file that is not ours may do in a browser: nothing.
 const SANDBOX: &str = "sandbox; default-src 'none'";
@@ -69,13 +70,10 @@ impl FromRequest<App> for Upload {
 /// pages, and in a sandbox where a browser shows it all the same.
 #[must_use]
 pub fn taken_away(name: &str, media: &str, bytes: Vec<u8>) -> Response {
-    let headers = [
-        (CONTENT_TYPE, media.to_owned()),
-        (
-            CONTENT_DISPOSITION,
-            format!("attachment; filename=\"{name}\""),
-        ),
-        (CONTENT_SECURITY_POLICY, SANDBOX.to_owned()),
-    ];
-    (headers, bytes).into_response()
+    let mut answer = attached(media, name, bytes);
+    let sandbox = HeaderValue::from_static(SANDBOX);
+    answer
+        .headers_mut()
+        .insert(CONTENT_SECURITY_POLICY, sandbox);
+    answer
 }

@@ -1,6 +1,7 @@
 //! Entries about workshops. No entry holds a guest's name.
 
 use serde::{Deserialize, Serialize};
+use time::OffsetDateTime;
 use uuid::Uuid;
 
 use super::store;
@@ -240,8 +241,7 @@ impl Entry for WorkshopEnded {
     async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {
         for each in placed {
             let end = (each.happened_at, each.seq, true);
-            store::sign_out(tx, &each.entry.guest_ids, end).await?;
-            store::end(tx, each.entry.workshop_id, end).await?;
+            over(tx, (each.entry.workshop_id, &each.entry.guest_ids), end).await?;
         }
         Ok(())
     }
@@ -270,11 +270,20 @@ impl Entry for WorkshopNotEnded {
     async fn project(tx: &mut RoomTx, placed: &[Placed<Self>]) -> Result<()> {
         for each in placed {
             let end = (each.happened_at, each.seq, false);
-            store::sign_out(tx, &each.entry.guest_ids, end).await?;
-            store::end(tx, each.entry.workshop_id, end).await?;
+            over(tx, (each.entry.workshop_id, &each.entry.guest_ids), end).await?;
         }
         Ok(())
     }
+}
+
+/// It is over, for the guests too: when, by which entry, and whether anybody said so.
+async fn over(
+    tx: &mut RoomTx,
+    (workshop, guests): (Uuid, &[Uuid]),
+    end: (OffsetDateTime, i64, bool),
+) -> Result<()> {
+    store::sign_out(tx, guests, end).await?;
+    store::end(tx, workshop, end).await
 }
 
 /// The names of guests were erased.
